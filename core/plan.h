@@ -68,6 +68,8 @@ struct LensChoice {
   double focus_m = 3;
   std::optional<double> circle_of_confusion_mm;  ///< Overrides the convention of see.h.
   MatchBy match = MatchBy::width;
+  std::optional<double> wanted_width_m;   ///< Scene width the main frame line should show.
+  std::optional<double> wanted_height_m;  ///< Scene height it should show.
   friend bool operator==(const LensChoice&, const LensChoice&) = default;
 };
 

@@ -77,6 +77,8 @@ struct FrameReport {
 /// Circle against one rectangle.
 struct CoverFigures {
   bool covered = false;
+  double area_mm2 = 0;     ///< Of the rectangle.
+  double overlap_mm2 = 0;  ///< Of the rectangle inside the circle.
   double diagonal_mm = 0;  ///< Diameter the rectangle asks for: twice its farthest corner.
   double margin_mm = 0;    ///< Circle radius less farthest corner; negative when it fails.
   double uncovered_area_percent = 0;
@@ -130,12 +132,18 @@ struct SeeReport {
   double focal_mm = 0;
   double f_number = 0;
   double focus_m = 0;
-  double mode_horizontal_fov_deg = 0, mode_vertical_fov_deg = 0, mode_diagonal_fov_deg = 0;
+  double horizontal_fov_deg = 0, vertical_fov_deg = 0, diagonal_fov_deg = 0;  ///< Of the mode.
   double frame_horizontal_fov_deg = 0, frame_vertical_fov_deg = 0, frame_diagonal_fov_deg = 0;
   double magnification = 0;
-  bool close_range = false;  ///< Thin-lens magnification differs from the far formula by over 1 %.
+  bool close_range = false;  ///< Sizes come from the magnification: focus under 100 focal lengths.
   double width_at_focus_m = 0;  ///< Of the main frame line, in the scene.
   double height_at_focus_m = 0;
+  double mode_width_at_focus_m = 0;  ///< Of the whole sensor mode.
+  double mode_height_at_focus_m = 0;
+  /// For the plan's wanted scene width or height: how far to stand, or which focal length from
+  /// here.
+  std::optional<double> distance_for_wanted_width_m, focal_for_wanted_width_mm;
+  std::optional<double> distance_for_wanted_height_m, focal_for_wanted_height_mm;
   double circle_of_confusion_mm = 0;
   DepthOfField depth;             ///< Vertical (marked) focal length; used for the verdict.
   DepthOfField horizontal_depth;  ///< For an anamorphic lens: focal length over squeeze.
