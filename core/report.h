@@ -97,17 +97,14 @@ struct LensCover {
 /// The lens's image circle. Nothing in it holds when `known` is false.
 struct CoverReport {
   bool known = false;
-  bool interpolated =
-      false;  ///< Focal length is not in the set; the smaller neighbour's circle is used.
+  bool interpolated = false;  ///< Unlisted focal length; the smaller neighbour's circle is used.
   double image_circle_mm = 0;
   CoverFigures mode;
   CoverFigures protected_area;
   CoverFigures frame;
-  double largest_frame_width_mm =
-      0;  ///< Largest covered frame of the wanted shape inside the mode.
+  double largest_frame_width_mm = 0;  ///< Largest covered frame of the wanted shape in the mode.
   double largest_frame_height_mm = 0;
-  double lost_width_percent =
-      0;  ///< Share of the mode's width on which the vertical mid-line is dark.
+  double lost_padding_percent = 0;  ///< Of the mode outside the frame line, what stays dark.
   std::vector<LensCover> lens_set;
   std::optional<double>
       longest_uncovering_focal_mm;  ///< Longest focal that fails the main frame line.

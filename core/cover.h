@@ -1,0 +1,36 @@
+// Cover: the lens's image circle against the mode, the protected area and the frame line.
+// Rectangles come from frame.h; this file knows circles and lenses.
+#pragma once
+
+#include "core/catalogue.h"
+#include "core/geometry.h"
+#include "core/plan.h"
+#include "core/report.h"
+
+namespace widegate {
+
+/// Area of a rectangle inside a circle about the origin, by the exact integral.
+/// @param rect    any place; right >= left and bottom >= top.
+/// @param radius  mm, not negative.
+/// @return mm^2, from 0 to the smaller of the two areas.
+/// @source elementary integration; checked against Shapely polygons in the tests.
+[[nodiscard]] double overlap_mm2(const RectMm& rect, double radius_mm);
+
+/// Circle of this diameter, centred on the optical axis, against a rectangle.
+/// Covered when the circle reaches the rectangle's farthest corner; the margin is measured there.
+/// A shortfall below one part in 10^12 counts as covered: it is rounding of the corner's distance.
+[[nodiscard]] CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter);
+
+/// The circle a lens set has at a focal length.
+struct CircleAt {
+  double diameter_mm = 0;
+  bool interpolated = false;  ///< Not a listed focal length: the smaller neighbouring circle.
+};
+[[nodiscard]] CircleAt circle_at(const LensSet& set, double focal_mm);
+
+/// Everything of the Cover question for the main frame line.
+/// @param set  the plan's lens set, or nullptr when the lens is not in the library.
+[[nodiscard]] CoverReport cover_report(const LensChoice& lens, const LensSet* set,
+                                       const Geometry& geometry, const FrameReport& frame);
+
+}  // namespace widegate

@@ -1,0 +1,155 @@
+#include "core/frame.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace widegate {
+namespace {
+
+constexpr std::int64_t kEven = 2;
+
+/// The largest rectangle of the wanted aspect in the mode: the protected area's size.
+ExactRect largest_in_mode(Rational aspect, const Geometry& geometry) {
+  const Rational on_sensor = aspect / geometry.squeeze;
+  const Rational width = geometry.width_photosites;
+  const Rational height = geometry.height_photosites;
+  const Rational width_at_full_height = height * on_sensor;
+  ExactRect rect;
+  if (width <= width_at_full_height) {
+    rect.width = width;
+    rect.height = width / on_sensor;
+  } else {
+    rect.width = width_at_full_height;
+    rect.height = height;
+  }
+  return rect;
+}
+
+/// Left or top edge of something `size` long in `room`, at -1 (start) to 1 (end).
+Rational placed(Rational room, Rational size, Rational at) {
+  return (room - size) * (at + Rational(1)) / Rational(2);
+}
+
+/// Top edge of the protected area that brings the frame line level with the main one, kept inside
+/// the mode; `limited` tells that the mode's edge was in the way.
+Rational common_top(Rational wanted, Rational room, Rational size, bool& limited) {
+  const Rational lowest = room - size;
+  limited = wanted < Rational(0) || wanted > lowest;
+  if (wanted < Rational(0)) return 0;
+  return wanted > lowest ? lowest : wanted;
+}
+
+Rational protected_top(const FrameLine& line, const Geometry& geometry, Rational size,
+                       Rational padding, const FrameReport* main, bool& limited) {
+  const Rational room = geometry.height_photosites;
+  switch (line.anchor.kind) {
+    case AnchorKind::centre:
+      return placed(room, size, 0);
+    case AnchorKind::top:
+      return 0;
+    case AnchorKind::common_top:
+      return main == nullptr ? Rational(0)
+                             : common_top(main->photosites.top - padding, room, size, limited);
+    case AnchorKind::free:
+      return placed(room, size, line.anchor.y);
+  }
+  return 0;
+}
+
+PixelRect in_recorded_pixels(const ExactRect& rect, const Geometry& geometry) {
+  const std::int64_t width = geometry.width_photosites;
+  const std::int64_t height = geometry.height_photosites;
+  const std::int64_t recorded_width = geometry.recorded_width_pixels;
+  const std::int64_t recorded_height = geometry.recorded_height_pixels;
+  const double scale_x = static_cast<double>(recorded_width) / static_cast<double>(width);
+  const double scale_y = static_cast<double>(recorded_height) / static_cast<double>(height);
+  PixelRect pixels{.left = rect.left.to_double() * scale_x,
+                   .top = rect.top.to_double() * scale_y,
+                   .width = rect.width.to_double() * scale_x,
+                   .height = rect.height.to_double() * scale_y};
+  pixels.even_left = ceil_scaled(rect.left, recorded_width, width, kEven);
+  pixels.even_top = ceil_scaled(rect.top, recorded_height, height, kEven);
+  const Rational right = rect.left + rect.width;
+  const Rational bottom = rect.top + rect.height;
+  const std::int64_t even_right = floor_scaled(right, recorded_width, width, kEven);
+  const std::int64_t even_bottom = floor_scaled(bottom, recorded_height, height, kEven);
+  pixels.even_width = std::max<std::int64_t>(0, even_right - pixels.even_left);
+  pixels.even_height = std::max<std::int64_t>(0, even_bottom - pixels.even_top);
+  return pixels;
+}
+
+/// Angle at which the corner of the rectangle first reaches a side at distance `room`.
+double first_contact(double along, double across, double room) {
+  const double reach = std::hypot(along, across);
+  if (room >= reach) return std::numbers::pi / 2;
+  return std::atan2(across, along) - std::acos(std::min(1.0, room / reach));
+}
+
+Degrees rotation_room(const RectMm& frame, const Geometry& geometry) {
+  const double squeeze = geometry.squeeze.to_double();
+  const double middle_x = std::abs(frame.left + frame.right) / 2;
+  const double middle_y = std::abs(frame.top + frame.bottom) / 2;
+  return largest_rotation(squeeze * frame.width() / 2, frame.height() / 2,
+                          squeeze * (geometry.width.value / 2 - middle_x),
+                          geometry.height.value / 2 - middle_y);
+}
+
+/// Room on each side over the size, in percent.
+double shift_percent(std::int64_t room, Rational size) {
+  const double length = size.to_double();
+  return 100 * (static_cast<double>(room) - length) / 2 / length;
+}
+
+}  // namespace
+
+Degrees largest_rotation(double half_width, double half_height, double room_x, double room_y) {
+  const double to_the_side = first_contact(half_width, half_height, std::max(room_x, half_width));
+  const double to_the_top = first_contact(half_height, half_width, std::max(room_y, half_height));
+  return from_radians(std::max(0.0, std::min(to_the_side, to_the_top)));
+}
+
+RectMm to_mm(const ExactRect& rect, const Geometry& geometry) {
+  const double x = geometry.mm_per_photosite_x();
+  const double y = geometry.mm_per_photosite_y();
+  const double left = rect.left.to_double() * x - geometry.width.value / 2;
+  const double top = rect.top.to_double() * y - geometry.height.value / 2;
+  return {.left = left,
+          .top = top,
+          .right = left + rect.width.to_double() * x,
+          .bottom = top + rect.height.to_double() * y};
+}
+
+FrameReport frame_report(const FrameLine& line, const Geometry& geometry, const FrameReport* main) {
+  FrameReport report;
+  report.name = line.name;
+  report.aspect = line.aspect.to_double();
+  report.protection = line.protection.to_double();
+
+  ExactRect outer = largest_in_mode(line.aspect, geometry);
+  const Rational kept = Rational(1) - line.protection;
+  ExactRect inner{.left = 0, .top = 0, .width = outer.width * kept, .height = outer.height * kept};
+  const Rational padding_x = (outer.width - inner.width) / Rational(2);
+  const Rational padding_y = (outer.height - inner.height) / Rational(2);
+  const bool free = line.anchor.kind == AnchorKind::free;
+  outer.left = placed(geometry.width_photosites, outer.width, free ? line.anchor.x : Rational(0));
+  outer.top = protected_top(line, geometry, outer.height, padding_y, main, report.anchor_limited);
+  inner.left = outer.left + padding_x;
+  inner.top = outer.top + padding_y;
+
+  report.photosites = inner;
+  report.protected_photosites = outer;
+  report.pixels = in_recorded_pixels(inner, geometry);
+  report.protected_pixels = in_recorded_pixels(outer, geometry);
+  const RectMm mm = to_mm(inner, geometry);
+  report.width_mm = inner.width.to_double() * geometry.mm_per_photosite_x();
+  report.height_mm = inner.height.to_double() * geometry.mm_per_photosite_y();
+  report.diagonal_mm = std::hypot(report.width_mm, report.height_mm);
+  report.push_in_percent = 100 * (1 - inner.width.to_double() / outer.width.to_double());
+  report.shift_horizontal_percent = shift_percent(geometry.width_photosites, inner.width);
+  report.shift_vertical_percent = shift_percent(geometry.height_photosites, inner.height);
+  report.max_rotation_deg = rotation_room(mm, geometry).value;
+  return report;
+}
+
+}  // namespace widegate
