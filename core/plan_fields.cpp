@@ -172,6 +172,11 @@ constexpr std::array kFields = {
     field<&Plan::lens, &LensChoice::focus_m>(number_spec("/lens/focus_m", "Focus distance", "m",
                                                          Rational(1, 20), 10'000, kTenth,
                                                          Rational(3, 10), 30)),
+    field<&Plan::lens, &LensChoice::wanted_width_m>(number_spec(
+        "/lens/wanted_width_m", "Scene width wanted", "m", kHundredth, 10'000, kTenth, kTenth, 30)),
+    field<&Plan::lens, &LensChoice::wanted_height_m>(
+        number_spec("/lens/wanted_height_m", "Scene height wanted", "m", kHundredth, 10'000, kTenth,
+                    kTenth, 30)),
     field<&Plan::lens, &LensChoice::circle_of_confusion_mm>(
         number_spec("/lens/circle_of_confusion_mm", "Circle of confusion", "mm",
                     Rational(1, 10'000), 1, Rational(1, 1000), Rational(1, 200), kTenth)),
@@ -282,8 +287,8 @@ WIDEGATE_MEMBERS(FormatChoice, 4, camera, mode, recording, codec);
 WIDEGATE_MEMBERS(Deliverable, 2, width_pixels, height_pixels, frame_lines);
 WIDEGATE_MEMBERS(FrameLine, 3, name, aspect, protection, anchor);
 WIDEGATE_MEMBERS(Anchor, 3, kind, x, y);
-WIDEGATE_MEMBERS(LensChoice, 8, set, focal_mm, squeeze, image_circle_mm, f_number, focus_m,
-                 circle_of_confusion_mm, match);
+WIDEGATE_MEMBERS(LensChoice, 10, set, focal_mm, squeeze, image_circle_mm, f_number, focus_m,
+                 wanted_width_m, wanted_height_m, circle_of_confusion_mm, match);
 WIDEGATE_MEMBERS(Mandate, 2, photosites, photosites_across);
 WIDEGATE_MEMBERS(Running, 8, project_rate, sensor_rate, shutter_kind, shutter_angle_deg,
                  shutter_time_s, base_angle_deg, mains_hz, audio_channels);
