@@ -144,7 +144,7 @@ struct Storing {
   friend bool operator==(const Storing&, const Storing&) = default;
 };
 
-/// Which area the lens must cover.
+/// Which area the lens must cover; each one holds those before it.
 enum class CoverArea { none, frame, protected_area, mode };
 
 /// What rejects a format, and what ranks the others.

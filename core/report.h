@@ -212,6 +212,7 @@ struct StoreReport {
   double audio_bytes_per_s = 0;
   Span bytes_per_s;
   Span bytes_per_minute;
+  bool card_guaranteed = false;  ///< A standard's class guarantees the card's speed.
   std::int64_t usable_card_bytes = 0;
   ByteRange frames_per_card;  ///< Whole frames; a count, not bytes.
   Span minutes_per_card;
@@ -248,6 +249,7 @@ enum class Topic {
   see_close_range,
   see_t_stop,
   resolve_mandate,
+  resolve_mode_only,
   resolve_mandate_across,
   resolve_upscaled,
   resolve_squeeze_left,

@@ -1,0 +1,140 @@
+#include "core/evaluate.h"
+
+#include <cmath>
+
+#include "core/cover.h"
+#include "core/frame.h"
+#include "core/geometry.h"
+#include "core/notes.h"
+#include "core/plan_check.h"
+#include "core/resolve.h"
+#include "core/run.h"
+#include "core/see.h"
+#include "core/store.h"
+#include "core/text.h"
+
+namespace widegate {
+namespace {
+
+/// The rows a checked plan names; only lens_set and tape may be null.
+struct Chosen {
+  const SensorMode* mode;
+  const Recording* recording;
+  const LensSet* lens_set;
+  const Codec* codec;
+  const Container* container;
+  const Card* card;
+  const Link* link;
+  const Drive* drive;
+  const Tape* tape;
+  const Checksum* checksum;
+};
+
+Chosen choose_rows(const Plan& plan, const Catalogue& library) {
+  const Catalogue& own = plan.own;
+  const Camera* camera = find_row(own.cameras, library.cameras, plan.format.camera);
+  const SensorMode* mode = find_row(camera->modes, plan.format.mode);
+  return {.mode = mode,
+          .recording = find_row(mode->recordings, plan.format.recording),
+          .lens_set = find_row(own.lens_sets, library.lens_sets, plan.lens.set),
+          .codec = find_row(own.codecs, library.codecs, plan.format.codec),
+          .container = find_row(own.containers, library.containers, plan.store.container),
+          .card = find_row(own.cards, library.cards, plan.store.card),
+          .link = find_row(own.links, library.links, plan.store.link),
+          .drive = find_row(own.drives, library.drives, plan.store.drive),
+          .tape = find_row(own.tapes, library.tapes, plan.store.tape),
+          .checksum = find_row(own.checksums, library.checksums, plan.store.checksum)};
+}
+
+Rational lens_squeeze(const LensChoice& lens, const LensSet* set) {
+  if (lens.squeeze) return *lens.squeeze;
+  return set == nullptr ? Rational(1) : set->squeeze;
+}
+
+ModeReport mode_report(const Geometry& geometry) {
+  const double squeeze = geometry.squeeze.to_double();
+  return {.width_photosites = geometry.width_photosites,
+          .height_photosites = geometry.height_photosites,
+          .width_mm = geometry.width.value,
+          .height_mm = geometry.height.value,
+          .diagonal_mm = std::hypot(geometry.width.value, geometry.height.value),
+          .pitch_um = 1000 * geometry.mm_per_photosite_x(),
+          .squeeze = squeeze,
+          .desqueezed_aspect = squeeze * static_cast<double>(geometry.width_photosites) /
+                               static_cast<double>(geometry.height_photosites)};
+}
+
+void add_frames(Report& report, const Plan& plan, const Geometry& geometry) {
+  report.frames.reserve(plan.deliverable.frame_lines.size());
+  for (const FrameLine& line : plan.deliverable.frame_lines) {
+    const FrameReport* main = report.frames.empty() ? nullptr : &report.frames.front();
+    report.frames.push_back(frame_report(line, geometry, main));
+  }
+}
+
+/// A constant bit rate sets no frame rate: its frames shrink as the rate rises.
+std::int64_t card_bound_bytes(const Codec& codec, const StoreReport& store) {
+  return std::holds_alternative<BitRateForm>(codec.form) ? 0 : store.bytes_per_frame_stored.most;
+}
+
+Problem no_frame_size(const Plan& plan, const Geometry& geometry) {
+  return {.pointer = "/format/codec",
+          .value = plan.format.codec,
+          .accepted = "a codec that has a frame size for " +
+                      std::to_string(geometry.recorded_width_pixels) + " x " +
+                      std::to_string(geometry.recorded_height_pixels) + " pixels at " +
+                      print_rational(plan.run.sensor_rate) + " frames per second"};
+}
+
+Headline headline(const Report& report) {
+  constexpr double kMillion = 1e6;
+  const StoreReport& store = report.store;
+  return {.horizontal_fov_deg = report.see.horizontal_fov_deg,
+          .vertical_fov_deg = report.see.vertical_fov_deg,
+          .diagonal_fov_deg = report.see.diagonal_fov_deg,
+          .mode_megapixels = static_cast<double>(report.resolve.mode_photosites) / kMillion,
+          .frame_megapixels = report.resolve.frame_photosites / kMillion,
+          .minutes_per_card = store.minutes_per_card,
+          .data_rate_megabits_per_s = {store.bytes_per_s.least * 8 / kMillion,
+                                       store.bytes_per_s.most * 8 / kMillion}};
+}
+
+}  // namespace
+
+Report evaluate(const Plan& plan, const Catalogue& catalogue) {
+  Report report;
+  report.problems = check_plan(plan, catalogue);
+  if (!report.problems.empty()) return report;
+  const Chosen rows = choose_rows(plan, catalogue);
+  const Geometry geometry =
+      make_geometry(*rows.mode, *rows.recording, lens_squeeze(plan.lens, rows.lens_set));
+  std::optional<StoreReport> store =
+      store_report(plan,
+                   {.codec = *rows.codec,
+                    .container = *rows.container,
+                    .card = *rows.card,
+                    .link = *rows.link,
+                    .drive = *rows.drive,
+                    .tape = rows.tape,
+                    .checksum = *rows.checksum},
+                   geometry.recorded_width_pixels, geometry.recorded_height_pixels);
+  if (!store) {
+    report.problems.push_back(no_frame_size(plan, geometry));
+    return report;
+  }
+  report.store = std::move(*store);
+  report.format = plan.format;
+  report.mode = mode_report(geometry);
+  add_frames(report, plan, geometry);
+  const FrameReport& frame = report.frames.front();
+  report.cover = cover_report(plan.lens, rows.lens_set, geometry, frame);
+  report.see = see_report(plan, geometry, frame, catalogue);
+  report.resolve = resolve_report(plan, geometry, frame);
+  report.run = run_report(plan.run, rate_ceiling(*rows.mode, *rows.recording, *rows.card,
+                                                 card_bound_bytes(*rows.codec, report.store)));
+  report.headline = headline(report);
+  report.notes = make_notes(plan, report);
+  return report;
+}
+
+}  // namespace widegate
