@@ -55,7 +55,8 @@ std::string print_number(double value) {
 }
 
 double round_12(double value) {
-  if (!std::isfinite(value) || value == 0) return value;
+  if (value == 0) return 0;
+  if (!std::isfinite(value)) return value;
   return parse_decimal(print_number(value)).value_or(value);
 }
 
