@@ -1,0 +1,73 @@
+// Whole numbers of 128 bits that remember an overflow, for products of bytes, frames and time that
+// pass 64 bits on the way to a result that does not. Fractions in lowest terms are rational.h's.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+
+#include "core/rational.h"
+
+namespace widegate {
+
+/// Largest count the project calls exact: every whole number up to it is also a double.
+inline constexpr std::int64_t kLargestExact = (std::int64_t{1} << 53) - 1;
+
+/// A whole number of zero or more. An overflow makes it invalid; invalid spreads through arithmetic
+/// as 0/0 does in Rational, so only the last result needs asking.
+class Wide {
+ public:
+  constexpr Wide() = default;
+  /// A negative value is invalid: nothing that is counted here can be below zero.
+  constexpr Wide(std::int64_t value) : value_(value), ok_(value >= 0) {}  // NOLINT: counts convert
+
+  [[nodiscard]] constexpr bool ok() const { return ok_; }
+  /// Nearest double; 0 when invalid.
+  [[nodiscard]] constexpr double to_double() const { return ok_ ? static_cast<double>(value_) : 0; }
+  /// The count, or nothing when it is invalid or above kLargestExact.
+  [[nodiscard]] constexpr std::optional<std::int64_t> count() const {
+    if (!ok_ || value_ > kLargestExact) return std::nullopt;
+    return static_cast<std::int64_t>(value_);
+  }
+
+  friend constexpr Wide operator+(Wide a, Wide b) {
+    Wide sum;
+    sum.ok_ = a.ok_ && b.ok_ && !__builtin_add_overflow(a.value_, b.value_, &sum.value_);
+    return sum;
+  }
+  friend constexpr Wide operator*(Wide a, Wide b) {
+    Wide product;
+    product.ok_ = a.ok_ && b.ok_ && !__builtin_mul_overflow(a.value_, b.value_, &product.value_);
+    return product;
+  }
+  /// Largest whole number not above a / b; invalid when b is 0.
+  friend constexpr Wide floor_div(Wide a, Wide b) {
+    Wide quotient;
+    quotient.ok_ = a.ok_ && b.ok_ && b.value_ != 0;
+    if (quotient.ok_) quotient.value_ = divide(a.value_, b.value_);
+    return quotient;
+  }
+  /// Smallest whole number not below a / b; invalid when b is 0.
+  friend constexpr Wide ceil_div(Wide a, Wide b) {
+    Wide quotient = floor_div(a, b);
+    if (quotient.ok_ && quotient.value_ * b.value_ != a.value_) ++quotient.value_;
+    return quotient;
+  }
+
+ private:
+  // 128-bit division is a library call; most values fit 64 bits.
+  static constexpr Int128 divide(Int128 a, Int128 b) {
+    if (a <= INT64_MAX && b <= INT64_MAX) {
+      return static_cast<std::int64_t>(a) / static_cast<std::int64_t>(b);
+    }
+    return a / b;
+  }
+
+  Int128 value_ = 0;
+  bool ok_ = true;
+};
+
+// Found for plain integers too, not only where an argument is Wide already.
+[[nodiscard]] constexpr Wide floor_div(Wide a, Wide b);
+[[nodiscard]] constexpr Wide ceil_div(Wide a, Wide b);
+
+}  // namespace widegate

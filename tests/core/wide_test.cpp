@@ -1,0 +1,39 @@
+// 128-bit counts: rounding, and that an overflow is remembered.
+#include "core/wide.h"
+
+#include <doctest/doctest.h>
+
+namespace widegate {
+namespace {
+
+static_assert(Wide(7).count() == 7);
+static_assert(ceil_div(7, 2).count() == 4 && floor_div(7, 2).count() == 3);
+static_assert(ceil_div(8, 2).count() == 4 && ceil_div(0, 3).count() == 0);
+static_assert(!floor_div(1, 0).ok() && !ceil_div(1, 0).ok());
+static_assert(!Wide(-1).ok());
+
+TEST_CASE("Products pass 64 bits on the way to a count that does not") {
+  const Wide product = Wide(INT64_MAX) * INT64_MAX;
+  CHECK(product.ok());
+  CHECK_FALSE(product.count());
+  CHECK(floor_div(product, Wide(INT64_MAX) * 4096).count() == INT64_MAX / 4096);
+  CHECK(ceil_div(product, Wide(INT64_MAX) * 4096).count() == INT64_MAX / 4096 + 1);
+}
+
+TEST_CASE("An overflow stays: nothing done to it makes it a number again") {
+  const Wide product = Wide(INT64_MAX) * INT64_MAX * 4;
+  CHECK_FALSE(product.ok());
+  CHECK_FALSE((product + 1).ok());
+  CHECK_FALSE(floor_div(1, product).ok());
+  CHECK_FALSE(ceil_div(product, 1).count());
+  CHECK(product.to_double() == 0);
+}
+
+TEST_CASE("The largest exact count is the last whole number before doubles skip one") {
+  CHECK(Wide(kLargestExact).count() == kLargestExact);
+  CHECK_FALSE((Wide(kLargestExact) + 1).count());
+  CHECK(Wide(kLargestExact).to_double() + 1 == 9007199254740992.0);
+}
+
+}  // namespace
+}  // namespace widegate
