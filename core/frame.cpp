@@ -86,13 +86,22 @@ double first_contact(double along, double across, double room) {
   return std::atan2(across, along) - std::acos(std::min(1.0, room / reach));
 }
 
-Degrees rotation_room(const RectMm& frame, const Geometry& geometry) {
+/// The room around the frame line: to the sides, and for a roll in de-squeezed space.
+void set_room(FrameReport& report, const Geometry& geometry) {
+  const RectMm frame = to_mm(report.photosites, geometry);
   const double squeeze = geometry.squeeze.to_double();
-  const double middle_x = std::abs(frame.left + frame.right) / 2;
-  const double middle_y = std::abs(frame.top + frame.bottom) / 2;
-  return largest_rotation(squeeze * frame.width() / 2, frame.height() / 2,
-                          squeeze * (geometry.width.value / 2 - middle_x),
-                          geometry.height.value / 2 - middle_y);
+  report.room_horizontal_mm = geometry.width.value / 2 - std::abs(frame.left + frame.right) / 2;
+  report.room_vertical_mm = geometry.height.value / 2 - std::abs(frame.top + frame.bottom) / 2;
+  report.max_rotation_deg =
+      largest_rotation(squeeze * report.width_mm / 2, report.height_mm / 2,
+                       squeeze * report.room_horizontal_mm, report.room_vertical_mm)
+          .value;
+}
+
+/// Share of the room in front of something `size` long that starts at `start`; half when tight.
+double share_of_room(std::int64_t room, Rational size, Rational start) {
+  const double spare = (Rational(room) - size).to_double();
+  return spare > 0 ? start.to_double() / spare : 0.5;
 }
 
 /// Room on each side over the size, in percent.
@@ -141,14 +150,15 @@ FrameReport frame_report(const FrameLine& line, const Geometry& geometry, const 
   report.protected_photosites = outer;
   report.pixels = in_recorded_pixels(inner, geometry);
   report.protected_pixels = in_recorded_pixels(outer, geometry);
-  const RectMm mm = to_mm(inner, geometry);
   report.width_mm = inner.width.to_double() * geometry.mm_per_photosite_x();
   report.height_mm = inner.height.to_double() * geometry.mm_per_photosite_y();
   report.diagonal_mm = std::hypot(report.width_mm, report.height_mm);
   report.push_in_percent = 100 * (1 - inner.width.to_double() / outer.width.to_double());
   report.shift_horizontal_percent = shift_percent(geometry.width_photosites, inner.width);
   report.shift_vertical_percent = shift_percent(geometry.height_photosites, inner.height);
-  report.max_rotation_deg = rotation_room(mm, geometry).value;
+  report.left_share = share_of_room(geometry.width_photosites, outer.width, outer.left);
+  report.top_share = share_of_room(geometry.height_photosites, outer.height, outer.top);
+  set_room(report, geometry);
   return report;
 }
 

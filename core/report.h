@@ -71,6 +71,12 @@ struct FrameReport {
   double shift_horizontal_percent = 0;  ///< Room to each side over the frame's width.
   double shift_vertical_percent = 0;
   double max_rotation_deg = 0;  ///< Largest roll that keeps the frame line inside the mode.
+  /// Share of the room beside the protected area that lies to its left, above it (0 to 1).
+  double left_share = 0.5;
+  double top_share = 0.5;
+  /// From the middle of the frame line to the nearest side of the mode, on the sensor.
+  double room_horizontal_mm = 0;
+  double room_vertical_mm = 0;
   bool anchor_limited = false;  ///< Common top could not be reached without leaving the mode.
 };
 
@@ -114,6 +120,7 @@ struct CoverReport {
 struct EquivalentFocal {
   std::string camera;
   std::string mode;
+  double matched_extent_mm = 0;  ///< Width (times squeeze), height or diagonal of that mode.
   double focal_mm = 0;
 };
 
@@ -137,6 +144,7 @@ struct SeeReport {
   double height_at_focus_m = 0;
   double mode_width_at_focus_m = 0;  ///< Of the whole sensor mode.
   double mode_height_at_focus_m = 0;
+  std::optional<double> wanted_width_m, wanted_height_m;
   /// For the plan's wanted scene width or height: how far to stand, or which focal length from
   /// here.
   std::optional<double> distance_for_wanted_width_m, focal_for_wanted_width_mm;
@@ -144,6 +152,7 @@ struct SeeReport {
   double circle_of_confusion_mm = 0;
   DepthOfField depth;             ///< Vertical (marked) focal length; used for the verdict.
   DepthOfField horizontal_depth;  ///< For an anamorphic lens: focal length over squeeze.
+  double matched_extent_mm = 0;   ///< Of this mode; see EquivalentFocal.
   std::vector<EquivalentFocal> equivalent_focal;
 };
 
@@ -165,6 +174,8 @@ struct ResolveReport {
   double vertical_resample = 1;
   double frame_photosites = 0;
   std::int64_t mode_photosites = 0;
+  std::int64_t deliverable_width_pixels = 0;
+  std::int64_t deliverable_height_pixels = 0;
   double picture_width_pixels = 0;  ///< The main frame fitted into the deliverable raster.
   double picture_height_pixels = 0;
   double horizontal_scale = 0;  ///< De-squeezed recording to deliverable; above 1 is upscaling.
@@ -182,6 +193,7 @@ enum class RateLimit { none, mode, recording, card };
 
 /// Lights on the mains.
 struct Flicker {
+  double mains_hz = 0;
   bool safe = false;
   std::vector<double>
       nearest_safe_shutter_deg;              ///< Rising; empty when no angle is safe at this rate.
@@ -193,7 +205,9 @@ struct RunReport {
   Rational project_rate;
   Rational sensor_rate;
   Rational exposure_s;
+  bool shutter_is_time = false;  ///< The plan states a time; the angle follows from it.
   double shutter_deg = 0;
+  double base_angle_deg = 0;
   double speed_factor = 1;
   double exposure_change_stops = 0;
   Flicker flicker;

@@ -108,6 +108,10 @@ void visit_frame(const FrameReport& frame, std::string_view key, Visitor& v) {
   v.number("shift_horizontal_percent", frame.shift_horizontal_percent);
   v.number("shift_vertical_percent", frame.shift_vertical_percent);
   v.number("max_rotation_deg", frame.max_rotation_deg);
+  v.number("left_share", frame.left_share);
+  v.number("top_share", frame.top_share);
+  v.number("room_horizontal_mm", frame.room_horizontal_mm);
+  v.number("room_vertical_mm", frame.room_vertical_mm);
   v.flag("anchor_limited", frame.anchor_limited);
   v.end_object();
 }
@@ -188,6 +192,7 @@ void visit_equivalents(const std::vector<EquivalentFocal>& rows, Visitor& v) {
     v.begin_object("");
     v.text("camera", row.camera);
     v.text("mode", row.mode);
+    v.number("matched_extent_mm", row.matched_extent_mm);
     v.number("focal_mm", row.focal_mm);
     v.end_object();
   }
@@ -211,6 +216,8 @@ void visit_see(const SeeReport& see, Visitor& v) {
   v.number("height_at_focus_m", see.height_at_focus_m);
   v.number("mode_width_at_focus_m", see.mode_width_at_focus_m);
   v.number("mode_height_at_focus_m", see.mode_height_at_focus_m);
+  optional_number(v, "wanted_width_m", see.wanted_width_m);
+  optional_number(v, "wanted_height_m", see.wanted_height_m);
   optional_number(v, "distance_for_wanted_width_m", see.distance_for_wanted_width_m);
   optional_number(v, "focal_for_wanted_width_mm", see.focal_for_wanted_width_mm);
   optional_number(v, "distance_for_wanted_height_m", see.distance_for_wanted_height_m);
@@ -220,6 +227,7 @@ void visit_see(const SeeReport& see, Visitor& v) {
   v.begin_object("horizontal_depth");
   visit_depth(see.horizontal_depth, v);
   v.end_object();
+  v.number("matched_extent_mm", see.matched_extent_mm);
   visit_equivalents(see.equivalent_focal, v);
   v.end_object();
 }
@@ -243,6 +251,8 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.number("vertical_resample", resolve.vertical_resample);
   v.number("frame_photosites", resolve.frame_photosites);
   v.whole("mode_photosites", resolve.mode_photosites);
+  v.whole("deliverable_width_pixels", resolve.deliverable_width_pixels);
+  v.whole("deliverable_height_pixels", resolve.deliverable_height_pixels);
   v.number("picture_width_pixels", resolve.picture_width_pixels);
   v.number("picture_height_pixels", resolve.picture_height_pixels);
   v.number("horizontal_scale", resolve.horizontal_scale);
@@ -272,6 +282,7 @@ std::string_view limit_key(RateLimit limit) {
 
 void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.begin_object("flicker");
+  v.number("mains_hz", flicker.mains_hz);
   v.flag("safe", flicker.safe);
   v.begin_list("nearest_safe_shutter_deg");
   for (const double angle : flicker.nearest_safe_shutter_deg) v.number("", angle);
@@ -290,7 +301,9 @@ void visit_run(const RunReport& run, Visitor& v) {
   v.number("sensor_rate_fps", run.sensor_rate.to_double());
   v.number("exposure_s", run.exposure_s.to_double());
   v.fraction("exposure_s_exact", run.exposure_s);
+  v.flag("shutter_is_time", run.shutter_is_time);
   v.number("shutter_deg", run.shutter_deg);
+  v.number("base_angle_deg", run.base_angle_deg);
   v.number("speed_factor", run.speed_factor);
   v.number("exposure_change_stops", run.exposure_change_stops);
   visit_flicker(run.flicker, v);

@@ -38,6 +38,8 @@ void set_scales(ResolveReport& resolve, const Deliverable& deliverable, const Fr
   const Rational raster_width = deliverable.width_pixels;
   const Rational width_at_full_height = Rational(deliverable.height_pixels) * aspect;
   const Rational width = raster_width < width_at_full_height ? raster_width : width_at_full_height;
+  resolve.deliverable_width_pixels = deliverable.width_pixels;
+  resolve.deliverable_height_pixels = deliverable.height_pixels;
   resolve.picture_width_pixels = width.to_double();
   resolve.picture_height_pixels = (width / aspect).to_double();
   resolve.horizontal_scale =

@@ -116,7 +116,10 @@ RunReport run_report(const Running& run, const RateCeiling& ceiling) {
   report.sensor_rate = run.sensor_rate;
   report.exposure_s = exposure_s(run);
   const Rational angle = shutter_angle_deg(run);
+  report.shutter_is_time = run.shutter_kind == ShutterKind::time;
   report.shutter_deg = angle.to_double();
+  report.base_angle_deg = run.base_angle_deg.to_double();
+  report.flicker.mains_hz = run.mains_hz.to_double();
   report.speed_factor = (run.sensor_rate / run.project_rate).to_double();
   const Rational base = run.base_angle_deg / (Rational(kFullTurnDeg) * run.project_rate);
   report.exposure_change_stops = std::log2((report.exposure_s / base).to_double());

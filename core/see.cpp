@@ -46,14 +46,13 @@ bool considered(const Plan& plan, const Camera& camera) {
 void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
                      const std::vector<Camera>& cameras) {
   const double squeeze = geometry.squeeze.to_double();
-  const double here =
-      matched_extent(plan.lens.match, squeeze * geometry.width.value, geometry.height.value);
   for (const Camera& camera : cameras) {
     if (!considered(plan, camera)) continue;
     for (const SensorMode& mode : camera.modes) {
       if (camera.id == plan.format.camera && mode.id == plan.format.mode) continue;
       const double there = matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
-      see.equivalent_focal.push_back({camera.id, mode.id, plan.lens.focal_mm * there / here});
+      see.equivalent_focal.push_back(
+          {camera.id, mode.id, there, plan.lens.focal_mm * there / see.matched_extent_mm});
     }
   }
 }
@@ -83,6 +82,8 @@ void set_scene_sizes(SeeReport& see, const LensChoice& lens, const Geometry& geo
   see.height_at_focus_m = scene_extent(height, focused).value;
   see.mode_width_at_focus_m = scene_extent(squeeze * geometry.width, focused).value;
   see.mode_height_at_focus_m = scene_extent(geometry.height, focused).value;
+  see.wanted_width_m = lens.wanted_width_m;
+  see.wanted_height_m = lens.wanted_height_m;
   if (lens.wanted_width_m) {
     const Metres wanted{*lens.wanted_width_m};
     see.distance_for_wanted_width_m = distance_for(wanted, width, focused.focal).value;
@@ -172,6 +173,8 @@ SeeReport see_report(const Plan& plan, const Geometry& geometry, const FrameRepo
   set_fields_of_view(see, geometry, frame);
   set_scene_sizes(see, plan.lens, geometry, frame);
   set_depth(see, plan.lens, geometry, frame);
+  see.matched_extent_mm = matched_extent(
+      plan.lens.match, geometry.squeeze.to_double() * geometry.width.value, geometry.height.value);
   see.equivalent_focal.reserve(32);
   add_equivalents(see, plan, geometry, plan.own.cameras);
   add_equivalents(see, plan, geometry, library.cameras);
