@@ -35,6 +35,13 @@ std::size_t sequence_length(std::string_view text) {
   return overlong || surrogate || above_unicode ? 0 : length;
 }
 
+/// False for a control character (C0, DEL, C1) at the front of well-formed text.
+bool is_printable(std::string_view text) {
+  const auto lead = static_cast<unsigned char>(text.front());
+  const bool c1_control = lead == 0xC2 && static_cast<unsigned char>(text[1]) < 0xA0;
+  return lead >= 0x20 && lead != 0x7F && !c1_control;
+}
+
 bool inside(const FieldSpec& spec, Rational value) {
   const bool above = spec.low_excluded ? value > spec.low : value >= spec.low;
   const bool below = spec.high_excluded ? value < spec.high : value <= spec.high;
@@ -178,10 +185,7 @@ std::optional<Rational> typed_rate(std::string_view text) {
 bool is_plain_text(std::string_view text) {
   while (!text.empty()) {
     const std::size_t length = sequence_length(text);
-    if (length == 0) return false;
-    const auto lead = static_cast<unsigned char>(text.front());
-    const bool c1_control = lead == 0xC2 && static_cast<unsigned char>(text[1]) < 0xA0;
-    if (lead < 0x20 || lead == 0x7F || c1_control) return false;
+    if (length == 0 || !is_printable(text)) return false;
     text.remove_prefix(length);
   }
   return true;
@@ -196,11 +200,17 @@ bool is_id(std::string_view text) {
                              [&](char c) { return letter_or_digit(c) || c == '-' || c == '.'; });
 }
 
-std::string shortened(std::string_view text) {
-  if (text.size() <= kShownBytes) return std::string(text);
-  std::size_t end = kShownBytes - 3;
-  while (end > 0 && is_continuation(text[end])) --end;
-  return std::string(text.substr(0, end)) + "...";
+std::string quoted(std::string_view text) {
+  constexpr std::size_t kRoom = kShownBytes - 5;  // two quotes and three dots
+  std::string result = "\"";
+  while (!text.empty()) {
+    if (result.size() > kRoom) return result + "...\"";
+    const std::size_t length = sequence_length(text);
+    const bool printable = length > 0 && is_printable(text);
+    result += printable ? text.substr(0, length) : "?";
+    text.remove_prefix(length > 0 ? length : 1);
+  }
+  return result + "\"";
 }
 
 std::string accepted_values(const FieldSpec& spec) {
@@ -268,6 +278,12 @@ std::string value_text(const FieldSpec& spec, const FieldValue& value) {
     std::string operator()(std::string_view text) const { return std::string(text); }
   };
   return std::visit(Printer{spec}, value);
+}
+
+std::string shown_value(const FieldSpec& spec, const FieldValue& value) {
+  if (std::holds_alternative<std::monostate>(value)) return "nothing";
+  const auto* text = std::get_if<std::string_view>(&value);
+  return text != nullptr ? quoted(*text) : value_text(spec, value);
 }
 
 std::optional<FieldValue> value_from_text(const FieldSpec& spec, std::string_view text) {

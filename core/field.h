@@ -23,7 +23,7 @@ enum class FieldKind {
   rate,      ///< Rational in frames per second; 23.976 and its like are names of exact fractions.
   whole,     ///< std::int64_t
   text,      ///< std::string for people
-  id,        ///< std::string naming a row of the library
+  id,        ///< std::string naming a row of the library, or a row's own id
   choice,    ///< enumeration
   flag,      ///< bool
 };
@@ -32,6 +32,7 @@ enum class FieldKind {
 /// option to the chosen mode, a codec to the chosen recording option.
 enum class IdList {
   none,
+  self,  ///< The row's own id: names nothing else.
   camera,
   mode,
   recording,
@@ -95,8 +96,9 @@ struct Field : FieldSpec {
 /// True for an id: 1 to 48 of a-z, 0-9, '-' and '.', starting with a letter or digit.
 [[nodiscard]] bool is_id(std::string_view text);
 
-/// Text cut to at most 80 bytes at a character boundary, for Problem::value.
-[[nodiscard]] std::string shortened(std::string_view text);
+/// Text in double quotes, fit for one line of a message: control and malformed characters become
+/// '?', and it is cut to at most 80 bytes at a character boundary.
+[[nodiscard]] std::string quoted(std::string_view text);
 
 /// What the field accepts, as a noun phrase: "a number from 1 to 3000 mm".
 [[nodiscard]] std::string accepted_values(const FieldSpec& spec);
@@ -108,6 +110,9 @@ struct Field : FieldSpec {
 /// The value as text that value_from_text() reads back: "35", "24000/1001", "common_top", "true".
 /// Nothing is empty text.
 [[nodiscard]] std::string value_text(const FieldSpec& spec, const FieldValue& value);
+
+/// The value for a message: text quoted, nothing as "nothing", the rest as value_text().
+[[nodiscard]] std::string shown_value(const FieldSpec& spec, const FieldValue& value);
 
 /// Reads what a person types: "2.39", "2,39", "2.39:1", "239/100", "35 mm", "yes". Rates take the
 /// usual roundings of the 1000/1001 family (23.976 and 23.98 are 24000/1001). Empty text is nothing
@@ -247,4 +252,21 @@ template <class Holder, class Table>
   return count;
 }
 
+/// Names in a list "a, b, c".
+[[nodiscard]] consteval std::size_t names_in(std::string_view list) {
+  std::size_t names = 1;
+  for (const char c : list) names += c == ',' ? 1 : 0;
+  return names;
+}
+
 }  // namespace widegate
+
+/// Keeps a table complete: binds every member of Type by name, so a new member does not compile
+/// until it stands in the list, and then not until `rows` has grown by its row. `others` counts the
+/// members that are no scalars and are handled beside the table.
+#define WIDEGATE_EVERY_MEMBER(Type, rows, others, ...)                 \
+  [[maybe_unused]] static void bind_members(const Type& it) {          \
+    [[maybe_unused]] const auto& [__VA_ARGS__] = it;                   \
+  }                                                                    \
+  static_assert((rows) + (others) == widegate::names_in(#__VA_ARGS__), \
+                "a member of " #Type " has no row")

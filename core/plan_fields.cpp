@@ -272,34 +272,32 @@ constexpr std::array kFields = {
         weight_spec("/choose/weight_data", "Weight of low data")),
 };
 
-// Every member is bound by name: a new one does not compile until it stands here, and the count
-// beside it not until it has a row above. Members that are structs or lists have rows of their own
-// or are handled by plan_json.cpp.
-#define WIDEGATE_MEMBERS(Type, rows, ...)              \
-  [[maybe_unused]] void bind_members(const Type& it) { \
-    [[maybe_unused]] const auto& [__VA_ARGS__] = it;   \
-  }                                                    \
-  static_assert(rows_of<Type>(kFields) == (rows), "a member of " #Type " has no row")
+// Members that are structs have rows of their own; frame lines, cameras and one's own library are
+// handled by name in plan_json.cpp and plan_check.cpp.
+template <class Holder>
+constexpr std::size_t kRows = rows_of<Holder>(kFields);
 
-WIDEGATE_MEMBERS(Plan, 1, title, format, deliverable, lens, mandate, run, shooting, store, choose,
-                 own);
-WIDEGATE_MEMBERS(FormatChoice, 4, camera, mode, recording, codec);
-WIDEGATE_MEMBERS(Deliverable, 2, width_pixels, height_pixels, frame_lines);
-WIDEGATE_MEMBERS(FrameLine, 3, name, aspect, protection, anchor);
-WIDEGATE_MEMBERS(Anchor, 3, kind, x, y);
-WIDEGATE_MEMBERS(LensChoice, 10, set, focal_mm, squeeze, image_circle_mm, f_number, focus_m,
-                 wanted_width_m, wanted_height_m, circle_of_confusion_mm, match);
-WIDEGATE_MEMBERS(Mandate, 2, photosites, photosites_across);
-WIDEGATE_MEMBERS(Running, 8, project_rate, sensor_rate, shutter_kind, shutter_angle_deg,
-                 shutter_time_s, base_angle_deg, mains_hz, audio_channels);
-WIDEGATE_MEMBERS(Shooting, 8, days, units, cameras_per_unit, by, recorded_hours_per_day,
-                 script_minutes, shooting_ratio, day_hours);
-WIDEGATE_MEMBERS(Storing, 16, container, card, link, drive, tape, checksum, verification,
-                 drive_copies, tape_copies, travel_minutes, return_minutes, upload_megabits_per_s,
-                 upload_share, currency, wrangler_price_per_hour, upload_price_per_terabyte);
-WIDEGATE_MEMBERS(Choosing, 8, cameras, must_cover, must_meet_mandate, min_minutes_per_card,
-                 min_push_in_percent, weight_area, weight_pixels, weight_speed, weight_data);
-#undef WIDEGATE_MEMBERS
+WIDEGATE_EVERY_MEMBER(Plan, kRows<Plan>, 9, title, format, deliverable, lens, mandate, run,
+                      shooting, store, choose, own);
+WIDEGATE_EVERY_MEMBER(FormatChoice, kRows<FormatChoice>, 0, camera, mode, recording, codec);
+WIDEGATE_EVERY_MEMBER(Deliverable, kRows<Deliverable>, 1, width_pixels, height_pixels, frame_lines);
+WIDEGATE_EVERY_MEMBER(FrameLine, kRows<FrameLine>, 1, name, aspect, protection, anchor);
+WIDEGATE_EVERY_MEMBER(Anchor, kRows<Anchor>, 0, kind, x, y);
+WIDEGATE_EVERY_MEMBER(LensChoice, kRows<LensChoice>, 0, set, focal_mm, squeeze, image_circle_mm,
+                      f_number, focus_m, wanted_width_m, wanted_height_m, circle_of_confusion_mm,
+                      match);
+WIDEGATE_EVERY_MEMBER(Mandate, kRows<Mandate>, 0, photosites, photosites_across);
+WIDEGATE_EVERY_MEMBER(Running, kRows<Running>, 0, project_rate, sensor_rate, shutter_kind,
+                      shutter_angle_deg, shutter_time_s, base_angle_deg, mains_hz, audio_channels);
+WIDEGATE_EVERY_MEMBER(Shooting, kRows<Shooting>, 0, days, units, cameras_per_unit, by,
+                      recorded_hours_per_day, script_minutes, shooting_ratio, day_hours);
+WIDEGATE_EVERY_MEMBER(Storing, kRows<Storing>, 0, container, card, link, drive, tape, checksum,
+                      verification, drive_copies, tape_copies, travel_minutes, return_minutes,
+                      upload_megabits_per_s, upload_share, currency, wrangler_price_per_hour,
+                      upload_price_per_terabyte);
+WIDEGATE_EVERY_MEMBER(Choosing, kRows<Choosing>, 1, cameras, must_cover, must_meet_mandate,
+                      min_minutes_per_card, min_push_in_percent, weight_area, weight_pixels,
+                      weight_speed, weight_data);
 
 constexpr std::string_view kIndexMark = "#";
 
