@@ -9,7 +9,8 @@ namespace widegate {
 void load_fonts() {
   ImFontConfig config;
   config.FontDataOwnedByAtlas = false;
-  // Dear ImGui takes a mutable pointer but, told that the data is not its own, does not write to it.
+  // Dear ImGui takes a mutable pointer but, told that the data is not its own, does not write to
+  // it.
   ImGui::GetIO().Fonts->AddFontFromMemoryTTF(const_cast<unsigned char*>(kFontRegular),
                                              sizeof(kFontRegular), 17.0F, &config);
 }

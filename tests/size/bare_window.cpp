@@ -1,5 +1,6 @@
-// The size floor: the smallest usual Dear ImGui page (GLFW port, stock backends, built-in font), compiled with
-// the site's own flags. tools/size_report sets the site against it. Nothing of ours belongs in here.
+// The size floor: the smallest usual Dear ImGui page (GLFW port, stock backends, built-in font),
+// compiled with the site's own flags. tools/size_report sets the site against it. Nothing of ours
+// belongs in here.
 #include <GLFW/glfw3.h>
 #include <backends/imgui_impl_glfw.h>
 #include <backends/imgui_impl_opengl3.h>

@@ -1,4 +1,5 @@
-// The browser host: a WebGL 2 context on the page's canvas and one drawn frame when asked. Nothing portable here.
+// The browser host: a WebGL 2 context on the page's canvas and one drawn frame when asked. Nothing
+// portable here.
 #include <backends/imgui_impl_opengl3.h>
 #include <emscripten/html5.h>
 #include <imgui.h>

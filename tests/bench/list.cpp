@@ -1,0 +1,33 @@
+// The explicit list of benchmarks. A new one: a function here (or in a file beside this one) and a
+// row below.
+#include "core/rational.h"
+#include "core/text.h"
+#include "tests/bench/bench.h"
+
+namespace widegate::bench {
+namespace {
+
+void print_numbers(std::int64_t times) {
+  double value = 23.976023976;
+  for (std::int64_t i = 0; i < times; ++i) {
+    keep(print_number(value));
+    value += 1e-6;
+  }
+}
+
+void parse_rates(std::int64_t times) {
+  for (std::int64_t i = 0; i < times; ++i) {
+    keep(parse_rational("24000/1001"));
+  }
+}
+
+}  // namespace
+
+std::vector<Benchmark> all_benchmarks() {
+  return {
+      {.name = "print a number at 12 digits", .run = print_numbers},
+      {.name = "read a frame rate", .run = parse_rates},
+  };
+}
+
+}  // namespace widegate::bench
