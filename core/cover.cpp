@@ -87,7 +87,8 @@ double overlap_mm2(const RectMm& rect, double radius_mm) {
 }
 
 CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter) {
-  CoverFigures figures;
+  CoverFigures figures{
+      .left_mm = rect.left, .top_mm = rect.top, .right_mm = rect.right, .bottom_mm = rect.bottom};
   figures.area_mm2 = rect.width() * rect.height();
   figures.diagonal_mm = 2 * farthest_corner_mm(rect);
   figures.margin_mm = (circle_diameter.value - figures.diagonal_mm) / 2;

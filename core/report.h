@@ -82,6 +82,7 @@ struct FrameReport {
 
 /// Circle against one rectangle.
 struct CoverFigures {
+  double left_mm = 0, top_mm = 0, right_mm = 0, bottom_mm = 0;  ///< From the optical axis.
   bool covered = false;
   double area_mm2 = 0;     ///< Of the rectangle.
   double overlap_mm2 = 0;  ///< Of the rectangle inside the circle.
@@ -149,11 +150,13 @@ struct SeeReport {
   /// here.
   std::optional<double> distance_for_wanted_width_m, focal_for_wanted_width_mm;
   std::optional<double> distance_for_wanted_height_m, focal_for_wanted_height_mm;
+  bool circle_chosen = false;  ///< The plan overrides the conventional circle of confusion.
   double circle_of_confusion_mm = 0;
   DepthOfField depth;             ///< Vertical (marked) focal length; used for the verdict.
   DepthOfField horizontal_depth;  ///< For an anamorphic lens: focal length over squeeze.
   double matched_extent_mm = 0;   ///< Of this mode; see EquivalentFocal.
   std::vector<EquivalentFocal> equivalent_focal;
+  MatchBy match = MatchBy::width;
 };
 
 /// A requirement with what there is.
@@ -169,6 +172,7 @@ struct MandateFigures {
 struct ResolveReport {
   std::int64_t recorded_width_pixels = 0;
   std::int64_t recorded_height_pixels = 0;
+  double in_camera_desqueeze = 1;
   double recorded_squeeze = 1;     ///< Left in the file; 1 after in-camera de-squeeze.
   double horizontal_resample = 1;  ///< Recorded pixels per photosite.
   double vertical_resample = 1;

@@ -126,6 +126,10 @@ void visit_frames(const std::vector<FrameReport>& frames, Visitor& v) {
 void visit_cover_figures(const CoverFigures& figures, bool known, std::string_view key,
                          Visitor& v) {
   v.begin_object(key);
+  v.number("left_mm", figures.left_mm);
+  v.number("top_mm", figures.top_mm);
+  v.number("right_mm", figures.right_mm);
+  v.number("bottom_mm", figures.bottom_mm);
   v.number("diagonal_mm", figures.diagonal_mm);
   v.number("area_mm2", figures.area_mm2);
   if (known) {
@@ -199,6 +203,18 @@ void visit_equivalents(const std::vector<EquivalentFocal>& rows, Visitor& v) {
   v.end_list();
 }
 
+std::string_view match_key(MatchBy match) {
+  switch (match) {
+    case MatchBy::width:
+      return "width";
+    case MatchBy::height:
+      return "height";
+    case MatchBy::diagonal:
+      return "diagonal";
+  }
+  return "width";
+}
+
 void visit_see(const SeeReport& see, Visitor& v) {
   v.begin_object("see");
   v.number("focal_mm", see.focal_mm);
@@ -222,11 +238,13 @@ void visit_see(const SeeReport& see, Visitor& v) {
   optional_number(v, "focal_for_wanted_width_mm", see.focal_for_wanted_width_mm);
   optional_number(v, "distance_for_wanted_height_m", see.distance_for_wanted_height_m);
   optional_number(v, "focal_for_wanted_height_mm", see.focal_for_wanted_height_mm);
+  v.flag("circle_chosen", see.circle_chosen);
   v.number("circle_of_confusion_mm", see.circle_of_confusion_mm);
   visit_depth(see.depth, v);
   v.begin_object("horizontal_depth");
   visit_depth(see.horizontal_depth, v);
   v.end_object();
+  v.text("match", match_key(see.match));
   v.number("matched_extent_mm", see.matched_extent_mm);
   visit_equivalents(see.equivalent_focal, v);
   v.end_object();
@@ -246,6 +264,7 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.begin_object("resolve");
   v.whole("recorded_width_pixels", resolve.recorded_width_pixels);
   v.whole("recorded_height_pixels", resolve.recorded_height_pixels);
+  v.number("in_camera_desqueeze", resolve.in_camera_desqueeze);
   v.number("recorded_squeeze", resolve.recorded_squeeze);
   v.number("horizontal_resample", resolve.horizontal_resample);
   v.number("vertical_resample", resolve.vertical_resample);

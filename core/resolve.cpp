@@ -61,6 +61,7 @@ ResolveReport resolve_report(const Plan& plan, const Geometry& geometry, const F
                                 static_cast<double>(geometry.width_photosites);
   resolve.vertical_resample = static_cast<double>(geometry.recorded_height_pixels) /
                               static_cast<double>(geometry.height_photosites);
+  resolve.in_camera_desqueeze = geometry.in_camera_desqueeze.to_double();
   resolve.recorded_squeeze = (geometry.squeeze / geometry.in_camera_desqueeze).to_double();
   resolve.mode_photosites = geometry.width_photosites * geometry.height_photosites;
   resolve.frame_photosites =

@@ -105,6 +105,7 @@ void set_depth(SeeReport& see, const LensChoice& lens, const Geometry& geometry,
   const Millimetres circle = lens.circle_of_confusion_mm
                                  ? Millimetres{*lens.circle_of_confusion_mm}
                                  : conventional_circle_of_confusion({frame.diagonal_mm});
+  see.circle_chosen = lens.circle_of_confusion_mm.has_value();
   see.circle_of_confusion_mm = circle.value;
   DepthInput input{.lens = {.focal = {lens.focal_mm}, .distance = {lens.focus_m}},
                    .f_number = lens.f_number,
@@ -173,6 +174,7 @@ SeeReport see_report(const Plan& plan, const Geometry& geometry, const FrameRepo
   set_fields_of_view(see, geometry, frame);
   set_scene_sizes(see, plan.lens, geometry, frame);
   set_depth(see, plan.lens, geometry, frame);
+  see.match = plan.lens.match;
   see.matched_extent_mm = matched_extent(
       plan.lens.match, geometry.squeeze.to_double() * geometry.width.value, geometry.height.value);
   see.equivalent_focal.reserve(32);
