@@ -1,0 +1,17 @@
+// The sensor to scale as SVG for paper: sensor, mode, protected areas, frame lines, image circle
+// and the corners it leaves dark. Lines differ by weight and dash, never by colour alone.
+#pragma once
+
+#include <string>
+
+#include "core/catalogue.h"
+#include "core/report.h"
+
+namespace widegate {
+
+/// A self-contained <svg> element, in millimetres on the sensor.
+/// @param camera  the report's camera, for the whole sensor.
+/// @param report  a valid report.
+[[nodiscard]] std::string sensor_svg(const Report& report, const Camera& camera);
+
+}  // namespace widegate
