@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/frame.h"
+#include "core/lens.h"
 
 namespace widegate {
 namespace {
@@ -33,12 +34,6 @@ double signed_quarter_mm2(double x, double y, double radius) {
 double farthest_corner_mm(const RectMm& rect) {
   return std::hypot(std::max(std::abs(rect.left), std::abs(rect.right)),
                     std::max(std::abs(rect.top), std::abs(rect.bottom)));
-}
-
-RectMm mode_rect(const Geometry& geometry) {
-  const double half_width = geometry.width.value / 2;
-  const double half_height = geometry.height.value / 2;
-  return {.left = -half_width, .top = -half_height, .right = half_width, .bottom = half_height};
 }
 
 /// Of the part of the mode outside the frame line, the percentage that stays dark.
@@ -100,32 +95,14 @@ CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter) {
   return figures;
 }
 
-CircleAt circle_at(const LensSet& set, double focal_mm) {
-  const Lens* below = nullptr;
-  for (const Lens& lens : set.lenses) {
-    if (lens.focal_mm == focal_mm) return {.diameter_mm = lens.image_circle_mm};
-    if (lens.focal_mm > focal_mm) {
-      const double circle = below == nullptr
-                                ? lens.image_circle_mm
-                                : std::min(below->image_circle_mm, lens.image_circle_mm);
-      return {.diameter_mm = circle, .interpolated = true};
-    }
-    below = &lens;
-  }
-  return {.diameter_mm = below == nullptr ? 0 : below->image_circle_mm, .interpolated = true};
-}
-
 CoverReport cover_report(const LensChoice& lens, const LensSet* set, const Geometry& geometry,
                          const FrameReport& frame) {
   CoverReport cover;
-  if (lens.image_circle_mm) {
-    cover.known = true;
-    cover.image_circle_mm = *lens.image_circle_mm;
-  } else if (set != nullptr) {
-    const CircleAt circle = circle_at(*set, lens.focal_mm);
-    cover.known = true;
-    cover.image_circle_mm = circle.diameter_mm;
-    cover.interpolated = circle.interpolated;
+  const auto circle = image_circle(lens, set);
+  cover.known = circle.has_value();
+  if (circle) {
+    cover.image_circle_mm = circle->diameter_mm;
+    cover.interpolated = circle->interpolated;
   }
   const Millimetres diameter{cover.image_circle_mm};
   cover.mode = cover_figures(mode_rect(geometry), diameter);

@@ -1,5 +1,5 @@
 // Cover: the lens's image circle against the mode, the protected area and the frame line.
-// Rectangles come from frame.h; this file knows circles and lenses.
+// Rectangles come from frame.h, the circle from lens.h.
 #pragma once
 
 #include "core/catalogue.h"
@@ -20,13 +20,6 @@ namespace widegate {
 /// Covered when the circle reaches the rectangle's farthest corner; the margin is measured there.
 /// A shortfall below one part in 10^12 counts as covered: it is rounding of the corner's distance.
 [[nodiscard]] CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter);
-
-/// The circle a lens set has at a focal length.
-struct CircleAt {
-  double diameter_mm = 0;
-  bool interpolated = false;  ///< Not a listed focal length: the smaller neighbouring circle.
-};
-[[nodiscard]] CircleAt circle_at(const LensSet& set, double focal_mm);
 
 /// Everything of the Cover question for the main frame line.
 /// @param set  the plan's lens set, or nullptr when the lens is not in the library.

@@ -5,6 +5,7 @@
 #include "core/cover.h"
 #include "core/frame.h"
 #include "core/geometry.h"
+#include "core/lens.h"
 #include "core/notes.h"
 #include "core/plan_check.h"
 #include "core/resolve.h"
@@ -46,11 +47,6 @@ Chosen choose_rows(const Plan& plan, const Catalogue& library) {
           .checksum = find_row(own.checksums, library.checksums, plan.store.checksum)};
 }
 
-Rational lens_squeeze(const LensChoice& lens, const LensSet* set) {
-  if (lens.squeeze) return *lens.squeeze;
-  return set == nullptr ? Rational(1) : set->squeeze;
-}
-
 ModeReport mode_report(const Geometry& geometry) {
   const double squeeze = geometry.squeeze.to_double();
   return {.width_photosites = geometry.width_photosites,
@@ -70,11 +66,6 @@ void add_frames(Report& report, const Plan& plan, const Geometry& geometry) {
     const FrameReport* main = report.frames.empty() ? nullptr : &report.frames.front();
     report.frames.push_back(frame_report(line, geometry, main));
   }
-}
-
-/// A constant bit rate sets no frame rate: its frames shrink as the rate rises.
-std::int64_t card_bound_bytes(const Codec& codec, const StoreReport& store) {
-  return std::holds_alternative<BitRateForm>(codec.form) ? 0 : store.bytes_per_frame_stored.most;
 }
 
 Problem no_frame_size(const Plan& plan, const Geometry& geometry) {
@@ -130,8 +121,10 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   report.cover = cover_report(plan.lens, rows.lens_set, geometry, frame);
   report.see = see_report(plan, geometry, frame, catalogue);
   report.resolve = resolve_report(plan, geometry, frame);
-  report.run = run_report(plan.run, rate_ceiling(*rows.mode, *rows.recording, *rows.card,
-                                                 card_bound_bytes(*rows.codec, report.store)));
+  report.run = run_report(
+      plan.run,
+      rate_ceiling(*rows.mode, *rows.recording, *rows.card,
+                   card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)));
   report.headline = headline(report);
   report.notes = make_notes(plan, report);
   return report;

@@ -14,4 +14,10 @@ Geometry make_geometry(const SensorMode& mode, const Recording& recording, Ratio
           .in_camera_desqueeze = recording.desqueeze};
 }
 
+RectMm mode_rect(const Geometry& geometry) {
+  const double half_width = geometry.width.value / 2;
+  const double half_height = geometry.height.value / 2;
+  return {.left = -half_width, .top = -half_height, .right = half_width, .bottom = half_height};
+}
+
 }  // namespace widegate

@@ -43,4 +43,7 @@ struct RectMm {
   [[nodiscard]] double height() const { return bottom - top; }
 };
 
+/// The whole sensor mode.
+[[nodiscard]] RectMm mode_rect(const Geometry& geometry);
+
 }  // namespace widegate

@@ -14,11 +14,15 @@ bool holds_photosites(const ExactRect& rect, std::int64_t required) {
   return have >= unit * required;
 }
 
+double photosites_inside(const FrameReport& frame) {
+  return frame.photosites.width.to_double() * frame.photosites.height.to_double();
+}
+
 MandateFigures photosite_mandate(const Mandate& mandate, const Geometry& geometry,
-                                 const FrameReport& frame, double frame_photosites) {
+                                 const FrameReport& frame) {
   const std::int64_t mode = geometry.width_photosites * geometry.height_photosites;
   return {.required = mandate.photosites,
-          .have = frame_photosites,
+          .have = photosites_inside(frame),
           .mode_have = static_cast<double>(mode),
           .met = holds_photosites(frame.photosites, mandate.photosites),
           .mode_meets = mode >= mandate.photosites};
@@ -53,6 +57,12 @@ void set_scales(ResolveReport& resolve, const Deliverable& deliverable, const Fr
 
 }  // namespace
 
+PixelMandates pixel_mandates(const Mandate& mandate, const Geometry& geometry,
+                             const FrameReport& frame) {
+  return {.photosites = photosite_mandate(mandate, geometry, frame),
+          .across = across_mandate(mandate, geometry, frame)};
+}
+
 ResolveReport resolve_report(const Plan& plan, const Geometry& geometry, const FrameReport& frame) {
   ResolveReport resolve;
   resolve.recorded_width_pixels = geometry.recorded_width_pixels;
@@ -64,11 +74,11 @@ ResolveReport resolve_report(const Plan& plan, const Geometry& geometry, const F
   resolve.in_camera_desqueeze = geometry.in_camera_desqueeze.to_double();
   resolve.recorded_squeeze = (geometry.squeeze / geometry.in_camera_desqueeze).to_double();
   resolve.mode_photosites = geometry.width_photosites * geometry.height_photosites;
-  resolve.frame_photosites =
-      frame.photosites.width.to_double() * frame.photosites.height.to_double();
+  resolve.frame_photosites = photosites_inside(frame);
   set_scales(resolve, plan.deliverable, frame);
-  resolve.mandate = photosite_mandate(plan.mandate, geometry, frame, resolve.frame_photosites);
-  resolve.mandate_across = across_mandate(plan.mandate, geometry, frame);
+  const PixelMandates mandates = pixel_mandates(plan.mandate, geometry, frame);
+  resolve.mandate = mandates.photosites;
+  resolve.mandate_across = mandates.across;
   const Millimetres pitch{geometry.mm_per_photosite_x()};
   resolve.nyquist_cycles_per_mm = 1 / (2 * pitch.value);
   resolve.diffraction_limit_f_number = 2 * pitch / kGreenLight;

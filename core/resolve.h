@@ -8,6 +8,16 @@
 
 namespace widegate {
 
+/// Both ways in which a commissioner may count photosites on the main frame line.
+struct PixelMandates {
+  MandateFigures photosites;
+  MandateFigures across;
+};
+
+/// What is required against what the frame line holds; met or not is decided on exact fractions.
+[[nodiscard]] PixelMandates pixel_mandates(const Mandate& mandate, const Geometry& geometry,
+                                           const FrameReport& frame);
+
 /// Everything of the Resolve question for the main frame line.
 ///
 /// Scales compare the deliverable picture (the frame line's aspect fitted into the deliverable

@@ -99,6 +99,10 @@ std::vector<Rational> nearest_safe_rates(const Running& run) {
   return rates;
 }
 
+std::int64_t card_bound_bytes(const Codec& codec, std::int64_t stored_bytes_per_frame) {
+  return std::holds_alternative<BitRateForm>(codec.form) ? 0 : stored_bytes_per_frame;
+}
+
 RateCeiling rate_ceiling(const SensorMode& mode, const Recording& recording, const Card& card,
                          std::int64_t stored_bytes_per_frame) {
   RateCeiling ceiling;

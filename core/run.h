@@ -34,6 +34,11 @@ struct RateCeiling {
   RateLimit limited_by = RateLimit::none;
 };
 
+/// Bytes a frame for which the card sets the rate: the largest stored frame, but 0 for a constant
+/// bit rate, whose frames shrink as the rate rises.
+[[nodiscard]] std::int64_t card_bound_bytes(const Codec& codec,
+                                            std::int64_t stored_bytes_per_frame);
+
 /// Lowest of the mode's, the recording option's and the card's ceiling; on a tie the earlier of
 /// these is named. The card's is its write speed over the largest stored frame without audio (off
 /// speed there is none); `stored_bytes_per_frame` of 0 leaves the card out (a constant bit rate).
