@@ -10,6 +10,7 @@ namespace widegate {
 namespace {
 
 constexpr double kRounding = 1e-12;
+constexpr double kAreaSteps = 1099511627776.0;  // 2^40
 
 /// Area of [0,x] x [0,y] inside the circle about the origin, for x, y >= 0. Below x0 the
 /// rectangle's top edge bounds the region, from x0 to x1 the circle does.
@@ -32,8 +33,8 @@ double signed_quarter_mm2(double x, double y, double radius) {
 }
 
 double farthest_corner_mm(const RectMm& rect) {
-  return std::hypot(std::max(std::abs(rect.left), std::abs(rect.right)),
-                    std::max(std::abs(rect.top), std::abs(rect.bottom)));
+  return diagonal_of(std::max(std::abs(rect.left), std::abs(rect.right)),
+                     std::max(std::abs(rect.top), std::abs(rect.bottom)));
 }
 
 /// Of the part of the mode outside the frame line, the percentage that stays dark.
@@ -49,7 +50,7 @@ double lost_padding_percent(const CoverReport& cover) {
 void set_largest_frame(CoverReport& cover, const FrameReport& frame) {
   const double width = frame.width_mm / (1 - frame.protection);
   const double height = frame.height_mm / (1 - frame.protection);
-  const double scale = std::min(1.0, cover.image_circle_mm / std::hypot(width, height));
+  const double scale = std::min(1.0, cover.image_circle_mm / diagonal_of(width, height));
   cover.largest_frame_width_mm = width * scale;
   cover.largest_frame_height_mm = height * scale;
 }
@@ -66,7 +67,7 @@ void add_lens_set(CoverReport& cover, const LensSet& set) {
                         .covers_mode = covers(lens, cover.mode),
                         .covers_protected = covers(lens, cover.protected_area),
                         .covers_frame = covers(lens, cover.frame)};
-    if (!row.covers_frame) cover.longest_uncovering_focal_mm = lens.focal_mm;
+    if (!row.covers_frame) cover.longest_uncovering_focal_mm = lens.focal_mm;  // they rise
     cover.lens_set.push_back(row);
   }
 }
@@ -78,7 +79,8 @@ double overlap_mm2(const RectMm& rect, double radius_mm) {
                      signed_quarter_mm2(rect.left, rect.bottom, radius_mm) -
                      signed_quarter_mm2(rect.right, rect.top, radius_mm) +
                      signed_quarter_mm2(rect.left, rect.top, radius_mm);
-  return std::clamp(sum, 0.0, rect.width() * rect.height());
+  const double area = rect.width() * rect.height();
+  return std::clamp(std::round(sum / area * kAreaSteps) / kAreaSteps * area, 0.0, area);
 }
 
 CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter) {
@@ -87,7 +89,8 @@ CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter) {
   figures.area_mm2 = rect.width() * rect.height();
   figures.diagonal_mm = 2 * farthest_corner_mm(rect);
   figures.margin_mm = (circle_diameter.value - figures.diagonal_mm) / 2;
-  figures.covered = figures.margin_mm >= -kRounding * figures.diagonal_mm;
+  if (std::abs(figures.margin_mm) <= kRounding * figures.diagonal_mm) figures.margin_mm = 0;
+  figures.covered = figures.margin_mm >= 0;
   figures.largest_covered_scale = circle_diameter.value / figures.diagonal_mm;
   figures.overlap_mm2 =
       figures.covered ? figures.area_mm2 : overlap_mm2(rect, circle_diameter.value / 2);

@@ -10,15 +10,17 @@
 namespace widegate {
 
 /// Area of a rectangle inside a circle about the origin, by the exact integral.
-/// @param rect    any place; right >= left and bottom >= top.
+/// @param rect    any place; right > left and bottom > top.
 /// @param radius  mm, not negative.
-/// @return mm^2, from 0 to the smaller of the two areas.
+/// @return mm^2, from 0 to the smaller of the two areas, in steps of 2^-40 of the rectangle's: sums
+///         of arcs cancel, and what is left below that differs between C libraries.
 /// @source elementary integration; checked against Shapely polygons in the tests.
 [[nodiscard]] double overlap_mm2(const RectMm& rect, double radius_mm);
 
 /// Circle of this diameter, centred on the optical axis, against a rectangle.
 /// Covered when the circle reaches the rectangle's farthest corner; the margin is measured there.
-/// A shortfall below one part in 10^12 counts as covered: it is rounding of the corner's distance.
+/// A margin below one part in 10^12 of the diagonal is rounding of the corner's distance: it is 0,
+/// and covered.
 [[nodiscard]] CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter);
 
 /// Everything of the Cover question for the main frame line.

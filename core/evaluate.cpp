@@ -1,7 +1,5 @@
 #include "core/evaluate.h"
 
-#include <cmath>
-
 #include "core/cover.h"
 #include "core/frame.h"
 #include "core/geometry.h"
@@ -13,6 +11,7 @@
 #include "core/see.h"
 #include "core/store.h"
 #include "core/text.h"
+#include "core/timecode.h"
 
 namespace widegate {
 namespace {
@@ -53,7 +52,7 @@ ModeReport mode_report(const Geometry& geometry) {
           .height_photosites = geometry.height_photosites,
           .width_mm = geometry.width.value,
           .height_mm = geometry.height.value,
-          .diagonal_mm = std::hypot(geometry.width.value, geometry.height.value),
+          .diagonal_mm = diagonal_of(geometry.width.value, geometry.height.value),
           .pitch_um = 1000 * geometry.mm_per_photosite_x(),
           .squeeze = squeeze,
           .desqueezed_aspect = squeeze * static_cast<double>(geometry.width_photosites) /
@@ -66,6 +65,19 @@ void add_frames(Report& report, const Plan& plan, const Geometry& geometry) {
     const FrameReport* main = report.frames.empty() ? nullptr : &report.frames.front();
     report.frames.push_back(frame_report(line, geometry, main));
   }
+}
+
+/// Playing time of a full card. The time code is that of the fewest frames a card may take.
+void set_card_lengths(Report& report) {
+  constexpr double kSecondsPerMinute = 60;
+  const Rational rate = report.run.project_rate;
+  const ByteRange frames = report.store.frames_per_card;
+  const auto minutes = [rate](std::int64_t count) {
+    return static_cast<double>(count) / rate.to_double() / kSecondsPerMinute;
+  };
+  report.run.screen_minutes_per_card = {minutes(frames.least), minutes(frames.most)};
+  report.run.card_timecode = timecode_text(frames.least, rate, TimecodeCount::non_drop);
+  report.run.card_timecode_drop = timecode_text(frames.least, rate, TimecodeCount::drop);
 }
 
 Problem no_frame_size(const Plan& plan, const Geometry& geometry) {
@@ -125,6 +137,7 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
       plan.run,
       rate_ceiling(*rows.mode, *rows.recording, *rows.card,
                    card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)));
+  set_card_lengths(report);
   report.headline = headline(report);
   report.notes = make_notes(plan, report);
   return report;

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace widegate {
 namespace {
 
 constexpr std::int64_t kEven = 2;
+constexpr std::int64_t kLevelSteps = 4096;
 
 /// The largest rectangle of the wanted aspect in the mode: the protected area's size.
 ExactRect largest_in_mode(Rational aspect, const Geometry& geometry) {
@@ -31,11 +31,21 @@ Rational placed(Rational room, Rational size, Rational at) {
   return (room - size) * (at + Rational(1)) / Rational(2);
 }
 
+/// The main frame line's top as far as this line's edges can still be written exactly from there.
+Rational level_with(Rational main_top, Rational padding, Rational size) {
+  const Rational top = main_top - padding;
+  const Rational bottom = main_top + size - padding;
+  if (top.ok() && bottom.ok() && (bottom - padding).ok()) return main_top;
+  return {ceil_scaled(main_top, kLevelSteps, 1, 1), kLevelSteps};
+}
+
 /// Top edge of the protected area that brings the frame line level with the main one, kept inside
 /// the mode; `limited` tells that the mode's edge was in the way.
-Rational common_top(Rational wanted, Rational room, Rational size, bool& limited) {
+Rational common_top(Rational main_top, Rational padding, Rational room, Rational size,
+                    bool& limited) {
   const Rational lowest = room - size;
-  limited = wanted < Rational(0) || wanted > lowest;
+  limited = main_top < padding || main_top > lowest + padding;
+  const Rational wanted = level_with(main_top, padding, size) - padding;
   if (wanted < Rational(0)) return 0;
   return wanted > lowest ? lowest : wanted;
 }
@@ -50,11 +60,16 @@ Rational protected_top(const FrameLine& line, const Geometry& geometry, Rational
       return 0;
     case AnchorKind::common_top:
       return main == nullptr ? Rational(0)
-                             : common_top(main->photosites.top - padding, room, size, limited);
+                             : common_top(main->photosites.top, padding, room, size, limited);
     case AnchorKind::free:
       return placed(room, size, line.anchor.y);
   }
   return 0;
+}
+
+/// length * recorded / read; multiplying first keeps whole results whole.
+double in_pixels(Rational length, std::int64_t recorded, std::int64_t read) {
+  return length.to_double() * static_cast<double>(recorded) / static_cast<double>(read);
 }
 
 PixelRect in_recorded_pixels(const ExactRect& rect, const Geometry& geometry) {
@@ -62,12 +77,10 @@ PixelRect in_recorded_pixels(const ExactRect& rect, const Geometry& geometry) {
   const std::int64_t height = geometry.height_photosites;
   const std::int64_t recorded_width = geometry.recorded_width_pixels;
   const std::int64_t recorded_height = geometry.recorded_height_pixels;
-  const double scale_x = static_cast<double>(recorded_width) / static_cast<double>(width);
-  const double scale_y = static_cast<double>(recorded_height) / static_cast<double>(height);
-  PixelRect pixels{.left = rect.left.to_double() * scale_x,
-                   .top = rect.top.to_double() * scale_y,
-                   .width = rect.width.to_double() * scale_x,
-                   .height = rect.height.to_double() * scale_y};
+  PixelRect pixels{.left = in_pixels(rect.left, recorded_width, width),
+                   .top = in_pixels(rect.top, recorded_height, height),
+                   .width = in_pixels(rect.width, recorded_width, width),
+                   .height = in_pixels(rect.height, recorded_height, height)};
   pixels.even_left = ceil_scaled(rect.left, recorded_width, width, kEven);
   pixels.even_top = ceil_scaled(rect.top, recorded_height, height, kEven);
   const Rational right = rect.left + rect.width;
@@ -79,22 +92,32 @@ PixelRect in_recorded_pixels(const ExactRect& rect, const Geometry& geometry) {
   return pixels;
 }
 
-/// Angle at which the corner of the rectangle first reaches a side at distance `room`.
-double first_contact(double along, double across, double room) {
-  const double reach = std::hypot(along, across);
-  if (room >= reach) return std::numbers::pi / 2;
-  return std::atan2(across, along) - std::acos(std::min(1.0, room / reach));
+/// Tangent of half the angle at which the rectangle's corner first reaches a side that is `gap`
+/// beyond its own; 1 (a quarter turn) when it never does.
+double first_contact(double along, double across, double gap) {
+  const double beyond = gap * (2 * along + gap);
+  const double corner = across * across;
+  return beyond >= corner ? 1 : gap / (across + std::sqrt(corner - beyond));
+}
+
+/// From something `size` long that starts at `start` to the nearer end of the room.
+Rational nearer_gap(std::int64_t room, Rational start, Rational size) {
+  const Rational behind = Rational(room) - (start + size);
+  return behind < start ? behind : start;
 }
 
 /// The room around the frame line: to the sides, and for a roll in de-squeezed space.
 void set_room(FrameReport& report, const Geometry& geometry) {
-  const RectMm frame = to_mm(report.photosites, geometry);
+  const ExactRect& rect = report.photosites;
+  const double gap_x = geometry.mm_per_photosite_x() *
+                       nearer_gap(geometry.width_photosites, rect.left, rect.width).to_double();
+  const double gap_y = geometry.mm_per_photosite_y() *
+                       nearer_gap(geometry.height_photosites, rect.top, rect.height).to_double();
   const double squeeze = geometry.squeeze.to_double();
-  report.room_horizontal_mm = geometry.width.value / 2 - std::abs(frame.left + frame.right) / 2;
-  report.room_vertical_mm = geometry.height.value / 2 - std::abs(frame.top + frame.bottom) / 2;
+  report.room_horizontal_mm = report.width_mm / 2 + gap_x;
+  report.room_vertical_mm = report.height_mm / 2 + gap_y;
   report.max_rotation_deg =
-      largest_rotation(squeeze * report.width_mm / 2, report.height_mm / 2,
-                       squeeze * report.room_horizontal_mm, report.room_vertical_mm)
+      largest_rotation(squeeze * report.width_mm / 2, report.height_mm / 2, squeeze * gap_x, gap_y)
           .value;
 }
 
@@ -112,10 +135,11 @@ double shift_percent(std::int64_t room, Rational size) {
 
 }  // namespace
 
-Degrees largest_rotation(double half_width, double half_height, double room_x, double room_y) {
-  const double to_the_side = first_contact(half_width, half_height, std::max(room_x, half_width));
-  const double to_the_top = first_contact(half_height, half_width, std::max(room_y, half_height));
-  return from_radians(std::max(0.0, std::min(to_the_side, to_the_top)));
+Degrees largest_rotation(double half_width, double half_height, double gap_x, double gap_y) {
+  const double to_the_side = first_contact(half_width, half_height, gap_x);
+  const double to_the_top = first_contact(half_height, half_width, gap_y);
+  const double half_tangent = std::min(to_the_side, to_the_top);
+  return half_tangent < 1 ? from_radians(2 * std::atan(half_tangent)) : Degrees{90};
 }
 
 RectMm to_mm(const ExactRect& rect, const Geometry& geometry) {
@@ -152,7 +176,7 @@ FrameReport frame_report(const FrameLine& line, const Geometry& geometry, const 
   report.protected_pixels = in_recorded_pixels(outer, geometry);
   report.width_mm = inner.width.to_double() * geometry.mm_per_photosite_x();
   report.height_mm = inner.height.to_double() * geometry.mm_per_photosite_y();
-  report.diagonal_mm = std::hypot(report.width_mm, report.height_mm);
+  report.diagonal_mm = diagonal_of(report.width_mm, report.height_mm);
   report.push_in_percent = 100 * (1 - inner.width.to_double() / outer.width.to_double());
   report.shift_horizontal_percent = shift_percent(geometry.width_photosites, inner.width);
   report.shift_vertical_percent = shift_percent(geometry.height_photosites, inner.height);

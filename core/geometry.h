@@ -2,6 +2,7 @@
 // raster it is recorded in. Resolved once per evaluation; no formula of a question lives here.
 #pragma once
 
+#include <cmath>
 #include <cstdint>
 
 #include "core/catalogue.h"
@@ -33,6 +34,12 @@ struct Geometry {
 /// 0 x 0 keeps the mode's raster.
 [[nodiscard]] Geometry make_geometry(const SensorMode& mode, const Recording& recording,
                                      Rational squeeze);
+
+/// Length of the diagonal. Not std::hypot: C libraries differ in its last bit, sqrt is exact to the
+/// last bit everywhere, and these lengths cannot overflow.
+[[nodiscard]] inline double diagonal_of(double width, double height) {
+  return std::sqrt(width * width + height * height);
+}
 
 /// A rectangle in millimetres on the sensor, measured from the middle of the mode (the optical
 /// axis): x to the right, y downwards.

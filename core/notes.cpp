@@ -9,7 +9,11 @@
 namespace widegate {
 namespace {
 
+constexpr double kHeadroomNeeded = 1;
 constexpr double kHeadroomCaution = 1.2;
+constexpr double kScaleRounding = 1e-9;
+constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
+constexpr int kMostDecimals = 9;
 
 /// The words of one topic. {have}, {need} and {gap} (need less have, without its sign) are
 /// replaced.
@@ -22,6 +26,7 @@ struct TopicRow {
   std::string_view ok;
   std::string_view caution;
   std::string_view fail;
+  bool standing = false;
 };
 
 constexpr auto kTopics = std::to_array<TopicRow>({
@@ -56,7 +61,8 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "breathing is not modelled.",
      ""},
     {Topic::see_t_stop, Question::see, "see.t_stop", "", 1, "",
-     "Depth of field uses the f-number {have}; a T-stop marking is darker than its f-number.", ""},
+     "Depth of field uses the f-number {have}; a T-stop marking is darker than its f-number.", "",
+     true},
     {Topic::resolve_mandate, Question::resolve, "resolve.mandate", "photosites", 0,
      "The frame line holds {have} photosites; {need} are required.", "",
      "The frame line holds {have} photosites; {need} are required: {gap} too few."},
@@ -66,7 +72,7 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The frame line is {have} photosites across; {need} are required.", "",
      "The frame line is {have} photosites across; {need} are required: {gap} too few."},
     {Topic::resolve_upscaled, Question::resolve, "resolve.upscaled", "times", 3,
-     "The deliverable is sampled down: {have} times the sampled size.",
+     "The deliverable is {have} times what was really sampled: nothing is upscaled.",
      "The deliverable is {have} times what was really sampled on one axis: it is upscaled.", ""},
     {Topic::resolve_squeeze_left, Question::resolve, "resolve.squeeze_left", "times", 2, "",
      "The file is still squeezed {have} times; tell editorial and post.", ""},
@@ -74,8 +80,13 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "",
      "This recording option de-squeezes {need} times but the lens squeezes {have} times: the "
      "picture comes out distorted."},
+    {Topic::resolve_raster_shape, Question::resolve, "resolve.raster_shape", "times", 3, "",
+     "The recorded raster has not the shape of the mode: it stretches the picture {have} times "
+     "across. If this option crops, enter the cropped area as a mode of its own.",
+     ""},
     {Topic::resolve_written_requirements, Question::resolve, "resolve.written_requirements", "", 0,
-     "", "Pixel counts are common practice; the commissioner's written requirements decide.", ""},
+     "", "Pixel counts are common practice; the commissioner's written requirements decide.", "",
+     true},
     {Topic::run_rate_ceiling, Question::run, "run.rate_ceiling", "frames/s", 3,
      "The format runs to {need} frames/s; {have} is set.", "",
      "The format runs to {need} frames/s at most; {have} is set."},
@@ -84,7 +95,8 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "At {have} degrees mains lights may pulse; the nearest safe angle is {need} degrees.",
      "At {have} degrees mains lights may pulse, and no shutter angle is safe at this rate."},
     {Topic::run_test_lights, Question::run, "run.test_lights", "", 0, "",
-     "Shoot a test under the lights that will be used; not every lamp follows the mains.", ""},
+     "Shoot a test under the lights that will be used; not every lamp follows the mains.", "",
+     true},
     {Topic::run_audio_dropped, Question::run, "run.audio", "times", 3, "",
      "At {have} times speed no sound is recorded with the picture.", ""},
     {Topic::store_write_headroom, Question::store, "store.write_headroom", "times", 2,
@@ -101,7 +113,7 @@ constexpr auto kTopics = std::to_array<TopicRow>({
     {Topic::store_verification, Question::store, "store.verification", "", 0, "",
      "Copies are not verified; a copy that was not read back is not known to be good.", ""},
     {Topic::store_two_copies, Question::store, "store.two_copies", "", 0, "",
-     "Never wipe a card before two verified copies exist in two places.", ""},
+     "Never wipe a card before two verified copies exist in two places.", "", true},
 });
 
 const TopicRow& row_of(Topic topic) {
@@ -121,9 +133,21 @@ std::string_view words(const TopicRow& row, Severity severity) {
   return row.ok;
 }
 
-std::string shown(double value, int decimals) {
+/// At least the row's decimals, and as many as tell what there is from what is needed. Counts
+/// (no decimals) are told apart by cutting what there is down and the gap up.
+int telling_decimals(const Note& note, int decimals) {
+  if (decimals == 0) return 0;
+  for (int telling = decimals; telling <= kMostDecimals; ++telling) {
+    if (print_fixed(note.have, telling) != print_fixed(note.need, telling)) return telling;
+  }
+  return decimals;
+}
+
+std::string number_text(const Note& note, std::string_view name, int decimals) {
+  const double gap = std::abs(note.need - note.have);
+  const double value = name == "have" ? note.have : name == "need" ? note.need : gap;
   if (decimals > 0) return print_fixed(value, decimals);
-  return print_grouped(static_cast<std::int64_t>(value));
+  return print_grouped(static_cast<std::int64_t>(name == "gap" ? std::ceil(gap) : value));
 }
 
 /// Collects notes with less to write at each.
@@ -179,6 +203,17 @@ void note_mandate(Notes& notes, Topic topic, const MandateFigures& mandate) {
             static_cast<double>(mandate.required));
 }
 
+/// How much wider the file's picture is than the mode's, once its squeeze is taken out: 1 when the
+/// recorded raster has the shape of the mode.
+double raster_stretch(const Report& report) {
+  const ResolveReport& resolve = report.resolve;
+  const double recorded = static_cast<double>(resolve.recorded_width_pixels) /
+                          static_cast<double>(resolve.recorded_height_pixels);
+  const double read = static_cast<double>(report.mode.width_photosites) /
+                      static_cast<double>(report.mode.height_photosites);
+  return recorded / (read * resolve.in_camera_desqueeze);
+}
+
 void note_resolve(Notes& notes, const Plan& plan, const Report& report) {
   const ResolveReport& resolve = report.resolve;
   const MandateFigures& mandate = resolve.mandate;
@@ -187,7 +222,8 @@ void note_resolve(Notes& notes, const Plan& plan, const Report& report) {
                    static_cast<double>(mandate.required));
   note_mandate(notes, Topic::resolve_mandate_across, resolve.mandate_across);
   const double scale = std::max(resolve.horizontal_sampled_scale, resolve.vertical_sampled_scale);
-  notes.add(Topic::resolve_upscaled, scale > 1 ? Severity::caution : Severity::ok, scale, 1);
+  const bool upscaled = scale > 1 + kScaleRounding;
+  notes.add(Topic::resolve_upscaled, upscaled ? Severity::caution : Severity::ok, scale, 1);
   if (resolve.recorded_squeeze < 1) {
     notes.add(Topic::resolve_squeeze_mismatch, Severity::fail, report.mode.squeeze,
               report.mode.squeeze / resolve.recorded_squeeze);
@@ -195,6 +231,9 @@ void note_resolve(Notes& notes, const Plan& plan, const Report& report) {
     notes.caution_if(resolve.recorded_squeeze > 1, Topic::resolve_squeeze_left,
                      resolve.recorded_squeeze);
   }
+  const double stretch = raster_stretch(report);
+  notes.caution_if(std::abs(stretch - 1) > kShapeTolerance, Topic::resolve_raster_shape, stretch,
+                   1);
   notes.caution_if(plan.mandate.photosites > 0, Topic::resolve_written_requirements);
 }
 
@@ -225,14 +264,16 @@ void note_run(Notes& notes, const Plan& plan, const Report& report) {
 void note_store(Notes& notes, const Plan& plan, const Report& report) {
   const StoreReport& store = report.store;
   const double headroom = store.write_headroom.least;
-  const Severity severity = headroom < 1                  ? Severity::fail
+  const auto cards = static_cast<double>(store.cards_in_rotation.most);
+  const Severity severity = headroom < kHeadroomNeeded    ? Severity::fail
                             : headroom < kHeadroomCaution ? Severity::caution
                                                           : Severity::ok;
-  notes.add(Topic::store_write_headroom, severity, headroom, kHeadroomCaution);
+  notes.add(Topic::store_write_headroom, severity, headroom,
+            severity == Severity::fail ? kHeadroomNeeded : kHeadroomCaution);
   notes.caution_if(!store.card_guaranteed, Topic::store_card_claim);
   notes.caution_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
-  notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail, 0,
-            static_cast<double>(store.cards_in_rotation.most));
+  notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail,
+            cards, cards);
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);
   notes.add(Topic::store_two_copies, Severity::caution);
 }
@@ -253,6 +294,7 @@ std::vector<Note> make_notes(const Plan& plan, const Report& report) {
 
 std::string note_text(const Note& note) {
   const TopicRow& row = row_of(note.topic);
+  const int decimals = telling_decimals(note, row.decimals);
   std::string text;
   std::string_view rest = words(row, note.severity);
   while (!rest.empty()) {
@@ -260,11 +302,7 @@ std::string note_text(const Note& note) {
     text += rest.substr(0, open);
     if (open == std::string_view::npos) break;
     const std::size_t close = rest.find('}', open);
-    const std::string_view name = rest.substr(open + 1, close - open - 1);
-    const double value = name == "have"   ? note.have
-                         : name == "need" ? note.need
-                                          : std::abs(note.need - note.have);
-    text += shown(value, row.decimals);
+    text += number_text(note, rest.substr(open + 1, close - open - 1), decimals);
     rest.remove_prefix(close + 1);
   }
   return text;
@@ -273,6 +311,7 @@ std::string note_text(const Note& note) {
 std::string_view topic_key(Topic topic) { return row_of(topic).key; }
 std::string_view topic_unit(Topic topic) { return row_of(topic).unit; }
 Question topic_question(Topic topic) { return row_of(topic).question; }
+bool topic_standing(Topic topic) { return row_of(topic).standing; }
 
 std::string_view severity_key(Severity severity) {
   constexpr auto kKeys = std::to_array<std::string_view>({"ok", "caution", "fail"});
@@ -282,7 +321,8 @@ std::string_view severity_key(Severity severity) {
 Severity worst_severity(const std::vector<Note>& notes, Question question) {
   Severity worst = Severity::ok;
   for (const Note& note : notes) {
-    if (topic_question(note.topic) == question) worst = std::max(worst, note.severity);
+    const TopicRow& row = row_of(note.topic);
+    if (row.question == question && !row.standing) worst = std::max(worst, note.severity);
   }
   return worst;
 }

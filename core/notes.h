@@ -18,7 +18,7 @@ enum class Question { frame, cover, see, resolve, run, store, choose };
 /// @param report  complete but for its notes.
 [[nodiscard]] std::vector<Note> make_notes(const Plan& plan, const Report& report);
 
-/// One plain sentence with have and need put in.
+/// One plain sentence with have and need put in, to as many decimals as tell them apart.
 [[nodiscard]] std::string note_text(const Note& note);
 
 /// Stable key of the topic ("cover.frame") and the unit of have and need ("mm", "" for none).
@@ -29,7 +29,11 @@ enum class Question { frame, cover, see, resolve, run, store, choose };
 /// "ok", "caution", "fail".
 [[nodiscard]] std::string_view severity_key(Severity severity);
 
-/// The worst note of a question; ok when it has none.
+/// True for the usual cautions, given whatever the plan is.
+[[nodiscard]] bool topic_standing(Topic topic);
+
+/// The worst note of a question but for the usual cautions, which would make every verdict the
+/// same; ok when it has none.
 [[nodiscard]] Severity worst_severity(const std::vector<Note>& notes, Question question);
 
 }  // namespace widegate

@@ -9,13 +9,14 @@ namespace widegate {
 
 __extension__ using Int128 = __int128;
 
-/// A fraction in lowest terms with a positive denominator.
+/// A fraction in lowest terms with a positive denominator, terms up to 2^63 - 1 either way.
 /// A result that does not fit 64-bit terms, or a division by zero, is the invalid fraction 0/0;
 /// it spreads through arithmetic and compares unequal to everything, so ask ok() at the end.
 class Rational {
  public:
   constexpr Rational() = default;
-  constexpr Rational(std::int64_t whole) : num_(whole) {}  // NOLINT: counts are fractions
+  constexpr Rational(std::int64_t whole)  // NOLINT: counts are fractions
+      : num_(whole == INT64_MIN ? 0 : whole), den_(whole == INT64_MIN ? 0 : 1) {}
   constexpr Rational(std::int64_t num, std::int64_t den) : Rational(reduce(num, den)) {}
 
   [[nodiscard]] constexpr std::int64_t num() const { return num_; }

@@ -218,9 +218,10 @@ struct RunReport {
   std::optional<Rational> rate_ceiling;  ///< Highest whole-system rate; nothing when unlimited.
   RateLimit rate_limited_by = RateLimit::none;
   bool rate_allowed = true;
-  Span screen_minutes_per_card;    ///< Playing time of a full card at the project rate.
-  std::string card_timecode;       ///< Length of a full card (least), non-drop.
-  std::string card_timecode_drop;  ///< Drop-frame, empty unless the project rate has it.
+  Span screen_minutes_per_card;  ///< Playing time of a full card at the project rate.
+  /// Length of a full card (least) at the project rate, non-drop and drop-frame; empty when the
+  /// rate has no such time code.
+  std::string card_timecode, card_timecode_drop;
 };
 
 /// Cards, copies, archive, money. Spans are ranges only for codecs that are ranges.
@@ -272,6 +273,7 @@ enum class Topic {
   resolve_upscaled,
   resolve_squeeze_left,
   resolve_squeeze_mismatch,
+  resolve_raster_shape,
   run_rate_ceiling,
   run_flicker,
   run_test_lights,

@@ -126,7 +126,7 @@ RunReport run_report(const Running& run, const RateCeiling& ceiling) {
   report.flicker.mains_hz = run.mains_hz.to_double();
   report.speed_factor = (run.sensor_rate / run.project_rate).to_double();
   const Rational base = run.base_angle_deg / (Rational(kFullTurnDeg) * run.project_rate);
-  report.exposure_change_stops = std::log2((report.exposure_s / base).to_double());
+  report.exposure_change_stops = std::log2(report.exposure_s.to_double() / base.to_double());
   report.flicker.safe = is_flicker_safe(run.sensor_rate, report.exposure_s, run.mains_hz);
   report.flicker.nearest_safe_shutter_deg =
       nearest_safe_angles(run.sensor_rate, angle, run.mains_hz);

@@ -6,6 +6,7 @@
 namespace widegate {
 namespace {
 
+constexpr double kRounding = 1e-12;
 constexpr double kCloseRangeFocals = 100;
 constexpr Millimetres kReferenceCircle{0.025};
 constexpr Millimetres kReferenceDiagonal{31.115};
@@ -19,7 +20,7 @@ struct Views {
 
 Views views(Millimetres width, Millimetres height, double squeeze, Millimetres focal) {
   const Millimetres seen_width = squeeze * width;
-  const Millimetres diagonal{std::hypot(seen_width.value, height.value)};
+  const Millimetres diagonal{diagonal_of(seen_width.value, height.value)};
   return {.horizontal_deg = field_of_view(seen_width, focal).value,
           .vertical_deg = field_of_view(height, focal).value,
           .diagonal_deg = field_of_view(diagonal, focal).value};
@@ -32,9 +33,14 @@ double matched_extent(MatchBy match, double seen_width, double height) {
     case MatchBy::height:
       return height;
     case MatchBy::diagonal:
-      return std::hypot(seen_width, height);
+      return diagonal_of(seen_width, height);
   }
   return seen_width;
+}
+
+/// Whether a camera of the library is hidden by one's own of the same id.
+bool shadowed(const Plan& plan, const Camera& camera) {
+  return find_row(plan.own.cameras, camera.id) != nullptr;
 }
 
 bool considered(const Plan& plan, const Camera& camera) {
@@ -48,6 +54,7 @@ void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
   const double squeeze = geometry.squeeze.to_double();
   for (const Camera& camera : cameras) {
     if (!considered(plan, camera)) continue;
+    if (&cameras != &plan.own.cameras && shadowed(plan, camera)) continue;
     for (const SensorMode& mode : camera.modes) {
       if (camera.id == plan.format.camera && mode.id == plan.format.mode) continue;
       const double there = matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
@@ -159,7 +166,7 @@ DepthOfField depth_of_field(const DepthInput& input) {
   DepthOfField depth;
   depth.hyperfocal_m = to_metres(Millimetres{hyperfocal}).value;
   depth.near_m = to_metres(Millimetres{d * (hyperfocal - f) / (hyperfocal + d - 2 * f)}).value;
-  if (d < hyperfocal) {
+  if (hyperfocal - d > kRounding * hyperfocal) {
     depth.far_m = to_metres(Millimetres{d * (hyperfocal - f) / (hyperfocal - d)}).value;
   }
   return depth;

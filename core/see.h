@@ -55,7 +55,7 @@ struct DepthInput {
 };
 
 /// Exact thin lens: H = f^2/(N c) + f, near = d(H-f)/(H+d-2f), far = d(H-f)/(H-d), infinite from H
-/// on.
+/// on (less one part in 10^12: focused at the hyperfocal distance means infinity).
 /// @source the thin lens equation; worked examples of published manuals in the tests.
 [[nodiscard]] DepthOfField depth_of_field(const DepthInput& input);
 

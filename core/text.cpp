@@ -104,7 +104,8 @@ std::optional<Rational> rational_from_decimal(double value) {
   for (int digits = 1; digits <= 15; ++digits) {
     const std::string text = formatted("%.*g", digits, value);
     if (parse_decimal(text) != value) continue;
-    return parse_rational(text);
+    // "2e+02" has too few digits to be written out; with more of them it becomes "200".
+    if (const auto fraction = parse_rational(text)) return fraction;
   }
   return std::nullopt;
 }
