@@ -1,0 +1,28 @@
+// The printed sheet: one page of HTML with everything a truck, a post house and an office need from
+// a plan, and on request a second part with the workings. Black and white safe, A4 and Letter.
+#pragma once
+
+#include <string>
+
+#include "core/catalogue.h"
+#include "core/plan.h"
+#include "core/report.h"
+
+namespace widegate {
+
+struct SheetOptions {
+  std::string link;  ///< Whole address that opens the plan; printed and as a QR code. May be empty.
+  std::string style_href;  ///< Style sheet to link to; empty puts the style into the document.
+  bool with_working = false;
+};
+
+/// A complete HTML document.
+/// @param plan, catalogue  what the report was made from; names are looked up in them.
+/// @param report           a valid report.
+[[nodiscard]] std::string sheet_html(const Plan& plan, const Report& report,
+                                     const Catalogue& catalogue, const SheetOptions& options);
+
+/// The sheet's style, for whoever serves it as a file.
+[[nodiscard]] std::string sheet_style();
+
+}  // namespace widegate
