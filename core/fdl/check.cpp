@@ -3,6 +3,7 @@
 #include <set>
 
 #include "core/fdl/rounding.h"
+#include "core/json_path.h"
 #include "core/text.h"
 
 namespace widegate::fdl {
@@ -16,6 +17,10 @@ std::string at(const std::string& pointer, std::string_view key, std::size_t ind
   return result;
 }
 
+void add(Problems& list, Problem problem) {
+  if (list.size() < kMaxProblems) list.push_back(std::move(problem));
+}
+
 std::string quoted(const std::string& text) { return '"' + text + '"'; }
 
 std::string shown(Size size) {
@@ -27,7 +32,7 @@ std::string shown(Point point) { return print_number(point.x) + ", " + print_num
 /// Adds the id, or reports that it was there already.
 void claim(Ids& ids, const std::string& id, const std::string& pointer, Findings& findings) {
   if (ids.insert(id).second) return;
-  findings.problems.push_back({pointer + "/id", quoted(id), "an id that nothing else here has"});
+  add(findings.problems, {pointer + "/id", quoted(id), "an id that nothing else here has"});
 }
 
 /// One named layer of a decision on its canvas.
@@ -44,7 +49,7 @@ void check_sizes(const std::vector<Level>& levels, Findings& findings) {
     if (absent(level.size)) continue;
     if (outer != nullptr &&
         (level.size.width > outer->size.width || level.size.height > outer->size.height)) {
-      findings.problems.push_back(
+      add(findings.problems,
           {level.pointer, shown(level.size),
            "a size within the " + std::string(outer->name) + ", " + shown(outer->size)});
     }
@@ -55,15 +60,15 @@ void check_sizes(const std::vector<Level>& levels, Findings& findings) {
 /// The anchor must lie on the canvas; the far edge should.
 void check_place(const Box& box, Size canvas, const std::string& pointer, Findings& findings) {
   if (box.anchor.x > canvas.width || box.anchor.y > canvas.height) {
-    findings.problems.push_back(
+    add(findings.problems,
         {pointer, shown(box.anchor), "a position on the canvas, " + shown(canvas)});
     return;
   }
   const double right = box.anchor.x + box.size.width;
   const double bottom = box.anchor.y + box.size.height;
   if (right > canvas.width + kSnapPixels || bottom > canvas.height + kSnapPixels) {
-    findings.warnings.push_back({pointer, "a box that ends at " + shown(Point{right, bottom}),
-                                 "a box that ends on the canvas, " + shown(canvas)});
+    add(findings.warnings, {pointer, "a box that ends at " + shown(Point{right, bottom}),
+                            "a box that ends on the canvas, " + shown(canvas)});
   }
 }
 
@@ -87,7 +92,7 @@ class Checker {
     }
     const auto& wanted = document_.default_framing_intent;
     if (wanted && !intents_.contains(*wanted)) {
-      findings_.problems.push_back(
+      add(findings_.problems,
           {"/default_framing_intent", quoted(*wanted), "the id of one of the framing intents"});
     }
   }
@@ -117,8 +122,8 @@ class Checker {
 
   void check_canvas(const Canvas& canvas, const std::string& pointer) {
     if (!canvases_.contains(canvas.source_canvas_id)) {
-      findings_.problems.push_back({pointer + "/source_canvas_id", quoted(canvas.source_canvas_id),
-                                    "the id of a canvas in this document"});
+      add(findings_.problems, {pointer + "/source_canvas_id", quoted(canvas.source_canvas_id),
+                               "the id of a canvas in this document"});
     }
     const Layers layers = layers_of(canvas, {});
     check_sizes({{"canvas", layers.canvas, pointer + "/dimensions"},
@@ -141,14 +146,13 @@ class Checker {
   void check_decision_id(const Canvas& canvas, const FramingDecision& decision,
                          const std::string& pointer) {
     if (!intents_.contains(decision.framing_intent_id)) {
-      findings_.problems.push_back({pointer + "/framing_intent_id",
-                                    quoted(decision.framing_intent_id),
-                                    "the id of one of the framing intents"});
+      add(findings_.problems, {pointer + "/framing_intent_id", quoted(decision.framing_intent_id),
+                               "the id of one of the framing intents"});
       return;
     }
     const std::string expected = decision_id(canvas.id, decision.framing_intent_id);
     if (decision.id != expected) {
-      findings_.problems.push_back({pointer + "/id", quoted(decision.id), quoted(expected)});
+      add(findings_.problems, {pointer + "/id", quoted(decision.id), quoted(expected)});
     }
   }
 
@@ -177,7 +181,7 @@ class Checker {
       const auto& maximum = entry.maximum_dimensions;
       if (maximum && (maximum->width < entry.target_dimensions.width ||
                       maximum->height < entry.target_dimensions.height)) {
-        findings_.warnings.push_back(
+        add(findings_.warnings,
             {pointer + "/maximum_dimensions", shown(to_size(*maximum)),
              "a size not below the target, " + shown(to_size(entry.target_dimensions))});
       }

@@ -101,12 +101,16 @@ std::string shown(const Json& json) {
   return shortened(json.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
+void refuse(const Node& node, std::string value, std::string accepted) {
+  add_problem(node.findings.problems, node.path, std::move(value), std::move(accepted));
+}
+
 void refuse(const Node& node, std::string accepted) {
-  node.findings.problems.push_back({node.pointer, shown(node.json), std::move(accepted)});
+  add_problem(node.findings.problems, node.path, shown(node.json), std::move(accepted));
 }
 
 void warn(const Node& node, std::string accepted) {
-  node.findings.warnings.push_back({node.pointer, shown(node.json), std::move(accepted)});
+  add_problem(node.findings.warnings, node.path, shown(node.json), std::move(accepted));
 }
 
 Json parse_json(std::string_view text, Findings& findings) {
@@ -120,24 +124,6 @@ Json parse_json(std::string_view text, Findings& findings) {
     findings.problems.push_back({"", fault_place(text), "a JSON document in UTF-8"});
   }
   return json;
-}
-
-std::string below(const std::string& pointer, std::string_view key) {
-  std::string result = pointer + '/';
-  for (const char c : key) {
-    if (c == '~') {
-      result += "~0";
-    } else if (c == '/') {
-      result += "~1";
-    } else {
-      result += c;
-    }
-  }
-  return result;
-}
-
-std::string below(const std::string& pointer, std::size_t index) {
-  return pointer + '/' + std::to_string(index);
 }
 
 ObjectReader::ObjectReader(const Node& node) : node_(node), usable_(node.json.is_object()) {
@@ -156,7 +142,7 @@ const Json* ObjectReader::take(std::string_view key) {
 }
 
 Node ObjectReader::member(std::string_view key, const Json& json) const {
-  return {json, below(node_.pointer, key), node_.findings};
+  return {json, node_.path.member(key), node_.findings};
 }
 
 std::optional<Node> ObjectReader::node_of(std::string_view key) {
@@ -174,8 +160,7 @@ void ObjectReader::need(std::string_view key) {
 void ObjectReader::finish(CustomFields& custom) {
   if (!usable_) return;
   if (!missing_.empty()) {
-    node_.findings.problems.push_back(
-        {node_.pointer, "an object without " + missing_, "an object that has " + missing_});
+    refuse(node_, "an object without " + missing_, "an object that has " + missing_);
   }
   for (const auto& [key, value] : node_.json.items()) {
     if (key.starts_with('_')) {

@@ -11,6 +11,7 @@
 
 #include "core/fdl/document.h"
 #include "core/fdl/findings.h"
+#include "core/json_path.h"
 
 namespace widegate::fdl {
 
@@ -19,7 +20,7 @@ using Json = nlohmann::ordered_json;
 /// One JSON value, where it stands, and where to report on it.
 struct Node {
   const Json& json;
-  std::string pointer;
+  JsonPath path;  ///< Lives no longer than the node it was reached from.
   Findings& findings;
 };
 
@@ -30,7 +31,9 @@ using Read = void (*)(const Node&, T&);
 /// The value as it stands in the document, at most 80 bytes of it.
 [[nodiscard]] std::string shown(const Json& json);
 
-/// Records that the node is refused.
+/// Records a problem of the node that is not simply its value.
+void refuse(const Node& node, std::string value, std::string accepted);
+/// Records that the node's value is refused.
 void refuse(const Node& node, std::string accepted);
 /// Records that the node was taken, but differently from how it stands.
 void warn(const Node& node, std::string accepted);
@@ -38,10 +41,6 @@ void warn(const Node& node, std::string accepted);
 /// `text` as JSON; a discarded value and a problem when it is not, or when it nests deeper than 64
 /// levels or an object has more than 2000 members.
 [[nodiscard]] Json parse_json(std::string_view text, Findings& findings);
-
-/// One step further down the pointer, with '~' and '/' escaped.
-[[nodiscard]] std::string below(const std::string& pointer, std::string_view key);
-[[nodiscard]] std::string below(const std::string& pointer, std::size_t index);
 
 /// One JSON object being read. Read every member, then call finish().
 class ObjectReader {
@@ -76,7 +75,7 @@ class ObjectReader {
     if (!json->is_array()) return refuse(node, "an array");
     out.emplace(json->size());
     for (std::size_t i = 0; i < json->size(); ++i) {
-      read({(*json)[i], below(node.pointer, i), node.findings}, (*out)[i]);
+      read({(*json)[i], node.path.item(i), node.findings}, (*out)[i]);
     }
   }
 

@@ -65,9 +65,8 @@ void read_version(const Node& node, CustomFields& out) {
   object.required("minor", minor, read_count_from_zero);
   object.finish(out);
   if (node.findings.problems.size() == before && (major != 2 || minor != 0)) {
-    node.findings.problems.push_back({node.pointer,
-                                      std::to_string(major) + "." + std::to_string(minor),
-                                      "version 2.0 (major 2, minor 0)"});
+    refuse(node, std::to_string(major) + "." + std::to_string(minor),
+           "version 2.0 (major 2, minor 0)");
   }
 }
 
@@ -95,8 +94,7 @@ void read_clip_id(const Node& node, ClipId& out) {
   object.optional("file", out.file, read_text);
   object.optional("sequence", out.sequence, read_sequence);
   if (object.has("file") && object.has("sequence")) {
-    node.findings.problems.push_back(
-        {node.pointer, "an object with file and sequence", "file or sequence, not both"});
+    refuse(node, "an object with file and sequence", "file or sequence, not both");
   }
   object.finish(out.custom);
 }
@@ -217,7 +215,7 @@ Checked<Reading> read_document(std::string_view text) {
   Findings findings;
   Reading reading;
   const Json json = parse_json(text, findings);
-  if (!json.is_discarded()) read_root({json, "", findings}, reading.document);
+  if (!json.is_discarded()) read_root({json, JsonPath(), findings}, reading.document);
   if (findings.problems.empty()) check_document(reading.document, findings);
   if (!findings.problems.empty()) return tl::make_unexpected(std::move(findings.problems));
   reading.warnings = std::move(findings.warnings);

@@ -112,6 +112,14 @@ TEST_CASE("text that is not JSON is refused with its line") {
   CHECK(problems_of("{\"_x\": 1e999}").size() == 1);
 }
 
+TEST_CASE("a document wrong in many places is not reported on without end") {
+  std::string intents = "[0";
+  for (int i = 0; i < 1000; ++i) intents += ",0";
+  const Problems problems = problems_of(
+      patched(kSample, R"([{"op":"replace","path":"/framing_intents","value":)" + intents + "]}]"));
+  CHECK(problems.size() == 100);
+}
+
 TEST_CASE("documents built to exhaust the reader are refused") {
   const std::string deep(100'000, '[');
   CHECK(problems_of("{\"_x\": " + deep).size() == 1);
