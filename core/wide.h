@@ -40,14 +40,14 @@ class Wide {
     return product;
   }
   /// Largest whole number not above a / b; invalid when b is 0.
-  friend constexpr Wide floor_div(Wide a, Wide b) {
+  [[nodiscard]] friend constexpr Wide floor_div(Wide a, Wide b) {
     Wide quotient;
     quotient.ok_ = a.ok_ && b.ok_ && b.value_ != 0;
     if (quotient.ok_) quotient.value_ = divide(a.value_, b.value_);
     return quotient;
   }
   /// Smallest whole number not below a / b; invalid when b is 0.
-  friend constexpr Wide ceil_div(Wide a, Wide b) {
+  [[nodiscard]] friend constexpr Wide ceil_div(Wide a, Wide b) {
     Wide quotient = floor_div(a, b);
     if (quotient.ok_ && quotient.value_ * b.value_ != a.value_) ++quotient.value_;
     return quotient;
@@ -67,7 +67,7 @@ class Wide {
 };
 
 // Found for plain integers too, not only where an argument is Wide already.
-[[nodiscard]] constexpr Wide floor_div(Wide a, Wide b);
-[[nodiscard]] constexpr Wide ceil_div(Wide a, Wide b);
+constexpr Wide floor_div(Wide a, Wide b);
+constexpr Wide ceil_div(Wide a, Wide b);
 
 }  // namespace widegate
