@@ -80,13 +80,25 @@ void set_card_lengths(Report& report) {
   report.run.card_timecode_drop = timecode_text(frames.least, rate, TimecodeCount::drop);
 }
 
-Problem no_frame_size(const Plan& plan, const Geometry& geometry) {
-  return {.pointer = "/format/codec",
-          .value = plan.format.codec,
-          .accepted = "a codec that has a frame size for " +
-                      std::to_string(geometry.recorded_width_pixels) + " x " +
-                      std::to_string(geometry.recorded_height_pixels) + " pixels at " +
-                      print_rational(plan.run.sensor_rate) + " frames per second"};
+Problem store_problem(StoreFault fault, const Plan& plan, const Geometry& geometry) {
+  switch (fault) {
+    case StoreFault::no_frame_size:
+      return {.pointer = "/format/codec",
+              .value = plan.format.codec,
+              .accepted = "a codec that has a frame size for " +
+                          std::to_string(geometry.recorded_width_pixels) + " x " +
+                          std::to_string(geometry.recorded_height_pixels) + " pixels at " +
+                          print_rational(plan.run.sensor_rate) + " frames per second"};
+    case StoreFault::card_too_small:
+      return {.pointer = "/store/card",
+              .value = plan.store.card,
+              .accepted = "a card that holds at least one frame of this format"};
+    case StoreFault::too_large:
+      break;
+  }
+  return {.pointer = "/shooting",
+          .value = "the amount of footage",
+          .accepted = "an amount that takes fewer than 2^53 frames, cards, drives or tapes"};
 }
 
 Headline headline(const Report& report) {
@@ -111,7 +123,7 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   const Chosen rows = choose_rows(plan, catalogue);
   const Geometry geometry =
       make_geometry(*rows.mode, *rows.recording, lens_squeeze(plan.lens, rows.lens_set));
-  std::optional<StoreReport> store =
+  tl::expected<StoreReport, StoreFault> store =
       store_report(plan,
                    {.codec = *rows.codec,
                     .container = *rows.container,
@@ -122,7 +134,7 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
                     .checksum = *rows.checksum},
                    geometry.recorded_width_pixels, geometry.recorded_height_pixels);
   if (!store) {
-    report.problems.push_back(no_frame_size(plan, geometry));
+    report.problems.push_back(store_problem(store.error(), plan, geometry));
     return report;
   }
   report.store = std::move(*store);

@@ -14,6 +14,7 @@ constexpr double kHeadroomCaution = 1.2;
 constexpr double kScaleRounding = 1e-9;
 constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
 constexpr int kMostDecimals = 9;
+constexpr double kHoursPerDay = 24;
 
 /// The words of one topic. {have}, {need} and {gap} (need less have, without its sign) are
 /// replaced.
@@ -107,6 +108,9 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "No standard's class guarantees this card's speed; test it full and warm.", ""},
     {Topic::store_codec_range, Question::store, "store.codec_range", "", 0, "",
      "This codec's size follows the picture; plan with the larger figures.", ""},
+    {Topic::store_day_too_short, Question::store, "store.day_too_short", "h", 1, "",
+     "Each camera would run for {have} h on a shooting day of {need} h.",
+     "Each camera would have to run for {have} h a day; a day has {need} h."},
     {Topic::store_rotation, Question::store, "store.rotation", "cards", 0,
      "{need} cards for each camera always leave one ready.", "",
      "Copying is slower than shooting: no number of cards is enough."},
@@ -261,6 +265,16 @@ void note_run(Notes& notes, const Plan& plan, const Report& report) {
                    Topic::run_audio_dropped, run.speed_factor);
 }
 
+void note_day(Notes& notes, const Plan& plan, const StoreReport& store) {
+  const double recorded_h = store.recorded_hours_per_day;
+  if (recorded_h > kHoursPerDay) {
+    notes.add(Topic::store_day_too_short, Severity::fail, recorded_h, kHoursPerDay);
+  } else {
+    notes.caution_if(recorded_h > plan.shooting.day_hours, Topic::store_day_too_short, recorded_h,
+                     plan.shooting.day_hours);
+  }
+}
+
 void note_store(Notes& notes, const Plan& plan, const Report& report) {
   const StoreReport& store = report.store;
   const double headroom = store.write_headroom.least;
@@ -272,6 +286,7 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
             severity == Severity::fail ? kHeadroomNeeded : kHeadroomCaution);
   notes.caution_if(!store.card_guaranteed, Topic::store_card_claim);
   notes.caution_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
+  note_day(notes, plan, store);
   notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail,
             cards, cards);
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);

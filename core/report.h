@@ -237,12 +237,15 @@ struct StoreReport {
   Span minutes_per_card;
   Span write_headroom;               ///< Card speed over data rate.
   ByteRange cards_per_day;           ///< Each camera.
+  Span card_change_minutes;          ///< By the clock, from one card change to the next.
   ByteRange cards_in_rotation;       ///< Each camera.
   bool rotation_sustainable = true;  ///< False when copying can never keep up, whatever the cards.
-  Span offload_minutes_per_card;
-  std::string offload_limited_by;     ///< "card reader", "link", "drive", "checksum".
-  Span offload_hours_per_day;         ///< Each unit.
-  double recorded_hours_per_day = 0;  ///< Each camera.
+  Span offload_minutes_per_card;     ///< All passes over a full card.
+  std::int64_t offload_bytes_per_s = 0;  ///< Of the slowest part.
+  std::int64_t offload_passes = 0;       ///< Copy, and what the verification reads again.
+  std::string offload_limited_by;        ///< "card reader", "link", "drive", "checksum".
+  Span offload_hours_per_day;            ///< Each unit.
+  double recorded_hours_per_day = 0;     ///< Sensor running time of each camera.
   Span shoot_total_bytes;
   Span copies_total_bytes;
   ByteRange drives;  ///< Over all copies.
@@ -278,6 +281,7 @@ enum class Topic {
   run_flicker,
   run_test_lights,
   run_audio_dropped,
+  store_day_too_short,
   store_write_headroom,
   store_card_claim,
   store_codec_range,

@@ -361,9 +361,12 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.span("write_headroom", store.write_headroom);
   v.flag("card_guaranteed", store.card_guaranteed);
   v.counts("cards_per_day", store.cards_per_day);
+  v.span("card_change_minutes", store.card_change_minutes);
   v.counts("cards_in_rotation", store.cards_in_rotation);
   v.flag("rotation_sustainable", store.rotation_sustainable);
   v.span("offload_minutes_per_card", store.offload_minutes_per_card);
+  v.whole("offload_bytes_per_s", store.offload_bytes_per_s);
+  v.whole("offload_passes", store.offload_passes);
   v.text("offload_limited_by", store.offload_limited_by);
   v.span("offload_hours_per_day", store.offload_hours_per_day);
   v.number("recorded_hours_per_day", store.recorded_hours_per_day);

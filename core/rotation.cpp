@@ -79,7 +79,7 @@ std::int64_t needed_for_full_cards(const RotationDay& day, const Station& statio
 
 Rotation cards_in_rotation(const RotationDay& day) {
   if (day.cards_per_day == 0) return {};
-  if (!keeps_up(day)) return {.cards = day.cards_per_day, .sustainable = false};
+  if (!keeps_up(day)) return {.sustainable = false};
   const Station station(day);
   const std::int64_t last_card = day.cards_per_day - 1;
   const std::int64_t for_last = station.started_before(station.last_card_back_us()) - last_card;

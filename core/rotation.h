@@ -25,12 +25,12 @@ struct RotationDay {
 
 /// What a day needs.
 struct Rotation {
-  std::int64_t cards = 0;   ///< Each camera; 0 when nothing is shot.
+  std::int64_t cards = 0;   ///< Each camera; 0 when nothing is shot or not sustainable.
   bool sustainable = true;  ///< False when a day's cards take the station more than 24 hours.
 };
 
-/// The smallest number of cards with which a card is always back no later than it is needed. When
-/// copying can never keep up no number is enough; then it is the cards of one day.
+/// The smallest number of cards with which a card is always back no later than it is needed, on a
+/// shoot without end. When copying can never keep up no number is enough, and it is 0.
 ///
 /// The work is constant however many cards a day has: between two nights the wait for a card
 /// changes steadily from one card to the next, so only the cards around each night and at the ends

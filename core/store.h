@@ -1,5 +1,8 @@
-// Store: from bytes per frame to cards, copies, archive and money. Bytes per frame are codec.h's.
+// Store: from bytes per frame to cards, copies, archive and money. Bytes per frame are codec.h's;
+// the parts are in footage.h, offload.h, rotation.h, store_card.h and store_archive.h.
 #pragma once
+
+#include <tl/expected.hpp>
 
 #include "core/catalogue.h"
 #include "core/plan.h"
@@ -18,12 +21,20 @@ struct StoreParts {
   const Checksum& checksum;
 };
 
-/// Every figure of the Store question.
+/// Why there is no StoreReport.
+enum class StoreFault {
+  no_frame_size,   ///< The codec has none for this raster and rate.
+  card_too_small,  ///< Not one frame fits the card.
+  too_large,       ///< A count of frames, cards, drives or tapes would not be exact (2^53 or more).
+};
+
+/// Every figure of the Store question. Counts are exact; bytes over the whole shoot are exact to
+/// the nearest double. A lossless codec gives ranges: both ends are worked out in full.
 /// @param plan  checked; its run, shooting and store parts are used.
 /// @param recorded_width_pixels, recorded_height_pixels  raster of the file.
-/// @return an empty optional when the codec has no frame size for this raster and rate.
-[[nodiscard]] std::optional<StoreReport> store_report(const Plan& plan, const StoreParts& parts,
-                                                      std::int64_t recorded_width_pixels,
-                                                      std::int64_t recorded_height_pixels);
+/// @source docs/formulas/store.md.
+[[nodiscard]] tl::expected<StoreReport, StoreFault> store_report(
+    const Plan& plan, const StoreParts& parts, std::int64_t recorded_width_pixels,
+    std::int64_t recorded_height_pixels);
 
 }  // namespace widegate

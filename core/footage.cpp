@@ -1,0 +1,71 @@
+#include "core/footage.h"
+
+#include <cmath>
+
+namespace widegate {
+namespace {
+
+constexpr std::int64_t kSecondUs = 1'000'000;
+constexpr double kMinuteUs = 60e6;
+constexpr double kHourUs = 3600e6;
+constexpr std::int64_t kSampleRate = 48'000;
+constexpr std::int64_t kBytesPerSample = 3;
+
+}  // namespace
+
+std::int64_t microseconds_of_hours(double hours) { return std::llround(hours * kHourUs); }
+std::int64_t microseconds_of_minutes(double minutes) { return std::llround(minutes * kMinuteUs); }
+
+Quotient Stream::bytes_per_s() const {
+  return {Wide(frame_bytes) * rate.num() + Wide(audio_bytes_per_s) * rate.den(), rate.den()};
+}
+
+std::int64_t audio_bytes_per_s(const Running& run) {
+  const bool at_speed = run.sensor_rate == run.project_rate;
+  return at_speed ? run.audio_channels * kSampleRate * kBytesPerSample : 0;
+}
+
+Footage footage_of(const Plan& plan) {
+  const Shooting& shooting = plan.shooting;
+  Footage footage{.sensor_rate = plan.run.sensor_rate,
+                  .camera_days = shooting.days * shooting.units * shooting.cameras_per_unit};
+  switch (shooting.by) {
+    case ShootingBy::recorded_hours:
+      footage.microseconds = microseconds_of_hours(shooting.recorded_hours_per_day);
+      footage.rate = plan.run.sensor_rate;
+      break;
+    case ShootingBy::ratio:
+      footage.microseconds =
+          microseconds_of_minutes(shooting.script_minutes * shooting.shooting_ratio);
+      footage.whole_shoot = true;
+      footage.rate = plan.run.project_rate;
+      break;
+  }
+  return footage;
+}
+
+Quotient Footage::frames_per_day() const {
+  const std::int64_t shared = whole_shoot ? camera_days : 1;
+  return {Wide(microseconds) * rate.num(), Wide(kSecondUs) * rate.den() * shared};
+}
+
+Quotient Footage::bytes_per_day(Stream stream) const {
+  stream.rate = rate;
+  const Quotient speed = stream.bytes_per_s();
+  const std::int64_t shared = whole_shoot ? camera_days : 1;
+  return {Wide(microseconds) * speed.num, speed.den * kSecondUs * shared};
+}
+
+Quotient Footage::microseconds_per_day() const {
+  const Quotient frames = frames_per_day();
+  return {frames.num * kSecondUs * sensor_rate.den(), frames.den * sensor_rate.num()};
+}
+
+Quotient Footage::total_bytes(Stream stream) const {
+  stream.rate = rate;
+  const Quotient speed = stream.bytes_per_s();
+  const std::int64_t times = whole_shoot ? 1 : camera_days;
+  return {Wide(microseconds) * times * speed.num, speed.den * kSecondUs};
+}
+
+}  // namespace widegate

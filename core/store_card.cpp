@@ -1,0 +1,91 @@
+#include "core/store_card.h"
+
+#include <algorithm>
+
+namespace widegate {
+namespace {
+
+constexpr std::int64_t kSecondUs = 1'000'000;
+constexpr std::int64_t kFullDayUs = std::int64_t{24} * 60 * 60 * kSecondUs;
+constexpr double kSecondsPerMinute = 60;
+
+// Saturated: longer than any day, and the rotation says so.
+std::int64_t copying_us(Wide bytes, const CopySpeed& copy) {
+  return ceil_div(bytes * copy.passes * kSecondUs, copy.bytes_per_s)
+      .count()
+      .value_or(kLargestExact);
+}
+
+std::int64_t last_copying_us(std::int64_t all_us, std::int64_t full_cards, std::int64_t copy_us) {
+  const auto full_us = (Wide(full_cards) * copy_us).count();
+  if (!full_us || *full_us > all_us) return 0;
+  return std::min(all_us - *full_us, copy_us);
+}
+
+// Clock time between changes: the day shared out as the running time is, rounded down, so that a
+// card is never needed later than it would be.
+std::int64_t change_us(std::int64_t cards_per_day, std::int64_t frames_per_card, Rational rate,
+                       std::int64_t day_us, std::int64_t running_us) {
+  if (cards_per_day <= 1) return day_us;
+  const Wide fill_us = floor_div(Wide(frames_per_card) * kSecondUs * rate.den(), rate.num());
+  const auto change = floor_div(fill_us * day_us, running_us).count().value_or(day_us);
+  return std::max<std::int64_t>(1, std::min(change, day_us / (cards_per_day - 1)));
+}
+
+Rotation rotation_of(const CardFigures& figures, Wide bytes_per_day, const CardUse& use,
+                     std::int64_t day_us) {
+  if (day_us > kFullDayUs) return {.sustainable = false};
+  RotationDay day{.cards_per_day = figures.cards_per_day,
+                  .cameras = use.cameras_per_unit,
+                  .day_us = day_us,
+                  .change_us = figures.change_us,
+                  .copy_us = copying_us(use.usable_bytes, use.copy),
+                  .travel_us = use.travel_us,
+                  .return_us = use.return_us};
+  day.last_copy_us =
+      last_copying_us(copying_us(bytes_per_day, use.copy), day.cards_per_day - 1, day.copy_us);
+  return cards_in_rotation(day);
+}
+
+}  // namespace
+
+std::optional<std::int64_t> usable_bytes(const Card& card) {
+  return floor_div(Wide(card.capacity_bytes) * card.usable_share.num(), card.usable_share.den())
+      .count();
+}
+
+std::optional<std::int64_t> frames_per_card(const Stream& stream, std::int64_t usable_bytes) {
+  const Quotient speed = stream.bytes_per_s();
+  return floor_div(Wide(usable_bytes) * stream.rate.num(), speed.num).count();
+}
+
+std::optional<CardFigures> card_figures(const Stream& stream, const Footage& footage,
+                                        const CardUse& use) {
+  const auto frames = frames_per_card(stream, use.usable_bytes);
+  if (!frames || *frames == 0) return std::nullopt;
+  const Quotient shot = footage.frames_per_day();
+  const auto cards = ceil_div(shot.num, shot.den * *frames).count();
+  const auto all_cards = cards ? (Wide(*cards) * use.days).count() : cards;
+  const Quotient running = footage.microseconds_per_day();
+  const Wide running_us = floor_div(running.num, running.den);
+  const Quotient bytes = footage.bytes_per_day(stream);
+  const Wide bytes_per_day = ceil_div(bytes.num, bytes.den);
+  if (!all_cards || !running_us.ok() || !bytes_per_day.ok()) return std::nullopt;
+
+  CardFigures figures{.frames_per_card = *frames, .cards_per_day = *cards};
+  const double bytes_per_s = stream.bytes_per_s().to_double();
+  figures.minutes_per_card =
+      static_cast<double>(*frames) / stream.rate.to_double() / kSecondsPerMinute;
+  figures.write_headroom = static_cast<double>(use.write_bytes_per_s) / bytes_per_s;
+  const std::int64_t least_day_us = running_us.count().value_or(kLargestExact);
+  const std::int64_t day_us = std::max(use.day_us, least_day_us);
+  figures.change_us =
+      change_us(*cards, *frames, stream.rate, day_us, std::max<std::int64_t>(1, least_day_us));
+  figures.rotation = rotation_of(figures, bytes_per_day, use, day_us);
+  if (!figures.rotation.sustainable || figures.rotation.cards > *all_cards) {
+    figures.rotation.cards = *all_cards;
+  }
+  return figures;
+}
+
+}  // namespace widegate
