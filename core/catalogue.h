@@ -173,4 +173,8 @@ template <class Row>
   return row != nullptr ? row : find_row(library, id);
 }
 
+/// Both libraries as one: the added rows first, then the base's; an added row replaces its
+/// namesake.
+[[nodiscard]] Catalogue merged_catalogue(Catalogue base, Catalogue added);
+
 }  // namespace widegate

@@ -45,7 +45,7 @@ void check_unique_ids(const std::vector<Row>& rows, const JsonPath& path, Proble
   for (const Row& row : rows) ids.push_back(row.id);
   for_each_repeated(ids, [&](std::size_t index) {
     const JsonPath item = path.item(index);
-    add_problem(problems, item.member("id"), quoted(ids[index]),
+    add_problem(problems, item.member("id"), in_quotes(ids[index]),
                 "an id that no earlier row of this list has");
   });
 }
@@ -109,11 +109,11 @@ void check_recording(const Recording& recording, const CodecIds& codecs, const J
   const std::vector<std::string_view> names(recording.codecs.begin(), recording.codecs.end());
   for (std::size_t i = 0; i < names.size(); ++i) {
     if (codecs.has(names[i])) continue;
-    add_problem(problems, list.item(i), quoted(names[i]),
+    add_problem(problems, list.item(i), in_quotes(names[i]),
                 "the id of a codec in this document or in the library");
   }
   for_each_repeated(names, [&](std::size_t index) {
-    add_problem(problems, list.item(index), quoted(names[index]), "each codec once");
+    add_problem(problems, list.item(index), in_quotes(names[index]), "each codec once");
   });
 }
 

@@ -53,8 +53,14 @@ constexpr FieldSpec above_low(FieldSpec spec) {
   return spec;
 }
 
-constexpr FieldSpec kTableRate = rate("", "Frame rate");
-constexpr FieldSpec kPitch = number("/pitch_um", "Photosite pitch", "um", Rational(1, 2), 100);
+constexpr FieldSpec of_kind(FieldKind kind, FieldSpec spec) {
+  spec.kind = kind;
+  return spec;
+}
+
+constexpr FieldSpec kTableRate = of_kind(FieldKind::rate, rate("", "Frame rate"));
+constexpr FieldSpec kPitch =
+    of_kind(FieldKind::decimal, number("/pitch_um", "Photosite pitch", "um", Rational(1, 2), 100));
 
 constexpr std::array kCamera = {
     field<&Camera::id>(id_spec()),

@@ -200,7 +200,7 @@ bool is_id(std::string_view text) {
                              [&](char c) { return letter_or_digit(c) || c == '-' || c == '.'; });
 }
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
   constexpr std::size_t kRoom = kShownBytes - 5;  // two quotes and three dots
   std::string result = "\"";
   while (!text.empty()) {
@@ -283,7 +283,7 @@ std::string value_text(const FieldSpec& spec, const FieldValue& value) {
 std::string shown_value(const FieldSpec& spec, const FieldValue& value) {
   if (std::holds_alternative<std::monostate>(value)) return "nothing";
   const auto* text = std::get_if<std::string_view>(&value);
-  return text != nullptr ? quoted(*text) : value_text(spec, value);
+  return text != nullptr ? in_quotes(*text) : value_text(spec, value);
 }
 
 std::optional<FieldValue> value_from_text(const FieldSpec& spec, std::string_view text) {

@@ -98,7 +98,7 @@ struct Field : FieldSpec {
 
 /// Text in double quotes, fit for one line of a message: control and malformed characters become
 /// '?', and it is cut to at most 80 bytes at a character boundary.
-[[nodiscard]] std::string quoted(std::string_view text);
+[[nodiscard]] std::string in_quotes(std::string_view text);
 
 /// What the field accepts, as a noun phrase: "a number from 1 to 3000 mm".
 [[nodiscard]] std::string accepted_values(const FieldSpec& spec);

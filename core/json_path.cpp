@@ -7,7 +7,7 @@ namespace {
 
 /// A member's name as one step of a JSON pointer (RFC 6901: "~" is "~0", "/" is "~1").
 std::string escaped(std::string_view name) {
-  const std::string printable = quoted(name);
+  const std::string printable = in_quotes(name);
   std::string result = "/";
   for (const char c : std::string_view(printable).substr(1, printable.size() - 2)) {
     if (c == '~') {

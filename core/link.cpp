@@ -50,7 +50,7 @@ Plan read_plan(LinkReader& reader) {
 }
 
 tl::unexpected<Problems> refused(std::string_view link, std::string accepted) {
-  Problem problem{.pointer = "", .value = quoted(link), .accepted = std::move(accepted)};
+  Problem problem{.pointer = "", .value = in_quotes(link), .accepted = std::move(accepted)};
   return tl::unexpected<Problems>(Problems{std::move(problem)});
 }
 

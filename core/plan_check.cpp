@@ -65,7 +65,7 @@ const Row* checked_row(std::string_view pointer, const std::string& id, const st
   const Row* row = find_row(own, library, id);
   if (row == nullptr) {
     const JsonPath root;
-    add_problem(problems, root.below(pointer), quoted(id), one_of(what, own, library));
+    add_problem(problems, root.below(pointer), in_quotes(id), one_of(what, own, library));
   }
   return row;
 }
@@ -80,19 +80,19 @@ void check_codec_choice(const Plan& plan, const Catalogue& catalogue, const Sens
     for (const std::string& codec : recording.codecs) {
       words += (&codec == recording.codecs.data() ? ": " : ", ") + codec;
     }
-    add_problem(problems, at, quoted(id), words);
+    add_problem(problems, at, in_quotes(id), words);
     return;
   }
   const Codec* codec = find_row(plan.own.codecs, catalogue.codecs, id);
   if (codec == nullptr) {
-    add_problem(problems, at, quoted(id), "a codec of the library or of this plan");
+    add_problem(problems, at, in_quotes(id), "a codec of the library or of this plan");
     return;
   }
   const bool keeps_mode = recording.width_pixels == 0;
   const std::int64_t width = keeps_mode ? mode.width_photosites : recording.width_pixels;
   const std::int64_t height = keeps_mode ? mode.height_photosites : recording.height_pixels;
   if (bytes_per_frame(codec->form, width, height, plan.run.sensor_rate)) return;
-  add_problem(problems, at, quoted(id),
+  add_problem(problems, at, in_quotes(id),
               "a codec with a known frame size for " + std::to_string(width) + " x " +
                   std::to_string(height) + " at " + print_rational(plan.run.sensor_rate) + " fps");
 }
@@ -134,7 +134,7 @@ void check_references(const Plan& plan, const Catalogue& library, Problems& prob
     const JsonPath root;
     checked_row(pointer, cameras[i], own.cameras, library.cameras, "a camera", problems);
     if (std::find(cameras.data(), cameras.data() + i, cameras[i]) == cameras.data() + i) continue;
-    add_problem(problems, root.below(pointer), quoted(cameras[i]), "each camera once");
+    add_problem(problems, root.below(pointer), in_quotes(cameras[i]), "each camera once");
   }
 }
 

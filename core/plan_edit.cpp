@@ -168,11 +168,12 @@ Checked<Plan> with_field(const Plan& plan, std::string_view pointer, std::string
   const std::size_t lines = plan.deliverable.frame_lines.size();
   if (!place || (per_frame_line(*place->info) && place->line >= lines)) {
     return tl::make_unexpected(one_problem(
-        pointer, quoted(text), "the pointer of a field of this plan, such as /lens/focal_mm"));
+        pointer, in_quotes(text), "the pointer of a field of this plan, such as /lens/focal_mm"));
   }
   const auto value = value_from_text(*place->info, text);
   if (!value || !value_accepted(*place->info, *value)) {
-    return tl::make_unexpected(one_problem(pointer, quoted(text), accepted_values(*place->info)));
+    return tl::make_unexpected(
+        one_problem(pointer, in_quotes(text), accepted_values(*place->info)));
   }
   place->info->write(changed, place->line, *value);
   follow_change(changed, *place, catalogue);
