@@ -32,7 +32,7 @@ void for_each_repeated(const std::vector<std::string_view>& names, Complain comp
   std::vector<std::pair<std::string_view, std::size_t>> sorted;
   sorted.reserve(names.size());
   for (std::size_t i = 0; i < names.size(); ++i) sorted.emplace_back(names[i], i);
-  std::ranges::sort(sorted);
+  std::sort(sorted.begin(), sorted.end());
   for (std::size_t i = 1; i < sorted.size(); ++i) {
     if (sorted[i].first == sorted[i - 1].first) complain(sorted[i].second);
   }
@@ -78,9 +78,11 @@ class CodecIds {
     for (const Catalogue* part : {&rows, &library}) {
       for (const Codec& codec : part->codecs) ids_.push_back(codec.id);
     }
-    std::ranges::sort(ids_);
+    std::sort(ids_.begin(), ids_.end());
   }
-  [[nodiscard]] bool has(std::string_view id) const { return std::ranges::binary_search(ids_, id); }
+  [[nodiscard]] bool has(std::string_view id) const {
+    return std::binary_search(ids_.begin(), ids_.end(), id);
+  }
 
  private:
   std::vector<std::string_view> ids_;

@@ -131,8 +131,8 @@ std::string_view without_unit(const FieldSpec& spec, std::string_view text) {
 /// A decimal comma becomes a point; text with both, or two of one, is left to be refused.
 std::string with_point(std::string_view text) {
   std::string result(text);
-  if (std::ranges::count(result, ',') == 1 && result.find('.') == std::string::npos) {
-    std::ranges::replace(result, ',', '.');
+  if (std::count(result.begin(), result.end(), ',') == 1 && result.find('.') == std::string::npos) {
+    std::replace(result.begin(), result.end(), ',', '.');
   }
   return result;
 }
@@ -196,8 +196,8 @@ bool is_id(std::string_view text) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
   };
   if (text.empty() || text.size() > kMaxIdBytes || !letter_or_digit(text.front())) return false;
-  return std::ranges::all_of(text,
-                             [&](char c) { return letter_or_digit(c) || c == '-' || c == '.'; });
+  return std::all_of(text.begin(), text.end(),
+                     [&](char c) { return letter_or_digit(c) || c == '-' || c == '.'; });
 }
 
 std::string in_quotes(std::string_view text) {

@@ -75,7 +75,7 @@ void check_codec_choice(const Plan& plan, const Catalogue& catalogue, const Sens
   const JsonPath root;
   const JsonPath at = root.below("/format/codec");
   const std::string& id = plan.format.codec;
-  if (std::ranges::find(recording.codecs, id) == recording.codecs.end()) {
+  if (std::find(recording.codecs.begin(), recording.codecs.end(), id) == recording.codecs.end()) {
     std::string words = "a codec of this recording option";
     for (const std::string& codec : recording.codecs) {
       words += (&codec == recording.codecs.data() ? ": " : ", ") + codec;

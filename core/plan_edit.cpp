@@ -69,7 +69,8 @@ void follow_format(Plan& plan, const Catalogue& catalogue, IdList changed) {
   }
   if (rows.recording == nullptr || rows.recording->codecs.empty()) return;
   const auto& codecs = rows.recording->codecs;
-  if (std::ranges::find(codecs, format.codec) == codecs.end()) format.codec = codecs.front();
+  if (std::find(codecs.begin(), codecs.end(), format.codec) == codecs.end())
+    format.codec = codecs.front();
 }
 
 /// What hangs on a changed field follows it.
