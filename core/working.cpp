@@ -1,9 +1,8 @@
 #include "core/working.h"
 
 #include <algorithm>
-#include <variant>
 
-#include "core/report_fields.h"
+#include "core/figures.h"
 #include "core/text.h"
 #include "core/working_table.h"
 
@@ -13,68 +12,6 @@ namespace {
 constexpr std::string_view kFrame = "frame.";
 constexpr std::string_view kFrameLines = "frame_lines.#.";
 constexpr std::string_view kArea = "cover.area.";
-
-/// One value of the report under its whole key.
-struct Figure {
-  std::string key;
-  std::variant<Span, std::string> value;
-  [[nodiscard]] const Span* number() const { return std::get_if<Span>(&value); }
-};
-
-/// Lists a report's values with their whole keys.
-class Flattener final : public ReportVisitor {
- public:
-  void begin_object(std::string_view key) override { open(key, false); }
-  void end_object() override { open_.pop_back(); }
-  void begin_list(std::string_view key) override { open(key, true); }
-  void end_list() override { open_.pop_back(); }
-  void number(std::string_view key, double value) override { span(key, {value, value}); }
-  void whole(std::string_view key, std::int64_t value) override {
-    number(key, static_cast<double>(value));
-  }
-  void span(std::string_view key, Span value) override { add(key, value); }
-  void counts(std::string_view key, ByteRange value) override {
-    span(key, {static_cast<double>(value.least), static_cast<double>(value.most)});
-  }
-  void fraction(std::string_view key, Rational value) override { text(key, print_rational(value)); }
-  void flag(std::string_view key, bool value) override { text(key, value ? "true" : "false"); }
-  void text(std::string_view key, std::string_view value) override { add(key, std::string(value)); }
-  void nothing(std::string_view key) override { text(key, "null"); }
-
-  [[nodiscard]] std::vector<Figure> take() { return std::move(figures_); }
-
- private:
-  struct Level {
-    std::string prefix;
-    bool list;
-    std::size_t count;
-  };
-  std::string key_of(std::string_view key) {
-    if (open_.empty()) return std::string(key);
-    Level& level = open_.back();
-    const std::string last = level.list ? std::to_string(level.count++) : std::string(key);
-    return level.prefix + last;
-  }
-  void open(std::string_view key, bool list) { open_.push_back({key_of(key) + ".", list, 0}); }
-  void add(std::string_view key, std::variant<Span, std::string> value) {
-    figures_.push_back({key_of(key), std::move(value)});
-  }
-
-  std::vector<Level> open_;
-  std::vector<Figure> figures_;
-};
-
-std::vector<Figure> flattened(const Report& report) {
-  Flattener flattener;
-  visit_report(report, flattener);
-  return flattener.take();
-}
-
-const Figure* find_figure(const std::vector<Figure>& figures, std::string_view key) {
-  const auto at = std::find_if(figures.begin(), figures.end(),
-                               [key](const Figure& figure) { return figure.key == key; });
-  return at == figures.end() ? nullptr : &*at;
-}
 
 /// "frame_lines.2.width_mm" -> "frame_lines.#.width_mm"
 std::string with_marks(std::string_view key) {
@@ -128,7 +65,7 @@ struct Context {
     if (condition.empty()) return true;
     const std::size_t equals = condition.find('=');
     const Figure* figure = find(condition.substr(0, equals));
-    const auto* text = figure == nullptr ? nullptr : std::get_if<std::string>(&figure->value);
+    const std::string* text = figure == nullptr ? nullptr : figure->text();
     return text != nullptr && *text == condition.substr(equals + 1);
   }
 };
@@ -215,13 +152,13 @@ std::optional<Working> explained(const std::vector<Figure>& figures, const Figur
 }  // namespace
 
 std::optional<Working> working_of(const Report& report, std::string_view key) {
-  const std::vector<Figure> figures = flattened(report);
+  const std::vector<Figure> figures = figures_of(report);
   const Figure* subject = find_figure(figures, key);
   return subject == nullptr ? std::nullopt : explained(figures, *subject);
 }
 
 std::vector<Working> all_workings(const Report& report) {
-  const std::vector<Figure> figures = flattened(report);
+  const std::vector<Figure> figures = figures_of(report);
   std::vector<Working> workings;
   for (const Figure& figure : figures) {
     if (auto working = explained(figures, figure)) workings.push_back(std::move(*working));
