@@ -141,7 +141,9 @@ std::vector<Candidate> candidates(const FrameLine& line, Point middle, const Lin
   return list;
 }
 
-double distance(Point a, Point b) { return std::max(std::fabs(a.x - b.x), std::fabs(a.y - b.y)); }
+double distance(Point a, Point b) {
+  return std::sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y));
+}
 
 /// The first candidate that is exact, else the first that is off by less than a pixel, else the
 /// nearest.
@@ -166,10 +168,10 @@ void set_place(ImportedLine& result, Point middle, const LineCanvas& canvas,
   const Candidate chosen = best(candidates(result.line, middle, canvas, main), middle);
   result.line.anchor = chosen.anchor;
   result.framing = framing_at(result.line, chosen.middle, canvas);
-  const double moved = distance(chosen.middle, middle);
-  if (moved <= kUnnoticedPixels) return;
-  result.remarks.push_back("a plan cannot place it there; it is moved by " + print_fixed(moved, 1) +
-                           " pixels");
+  if (distance(chosen.middle, middle) <= kUnnoticedPixels) return;
+  result.remarks.push_back("a plan cannot place it there; it is moved by " +
+                           print_fixed(chosen.middle.x - middle.x, 1) + " pixels across and " +
+                           print_fixed(chosen.middle.y - middle.y, 1) + " down");
 }
 
 void remark_on_protection(ImportedLine& result, const FramingDecision& decision,
