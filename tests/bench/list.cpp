@@ -3,6 +3,7 @@
 #include "core/rational.h"
 #include "core/text.h"
 #include "tests/bench/bench.h"
+#include "tests/bench/store_bench.h"
 
 namespace widegate::bench {
 namespace {
@@ -27,6 +28,8 @@ std::vector<Benchmark> all_benchmarks() {
   return {
       {.name = "print a number at 12 digits", .run = print_numbers},
       {.name = "read a frame rate", .run = parse_rates},
+      {.name = "store: a codec of one size", .run = store_one_size},
+      {.name = "store: a codec with a range", .run = store_range},
   };
 }
 
