@@ -57,6 +57,7 @@ Quotient Footage::bytes_per_day(Stream stream) const {
 }
 
 Quotient Footage::microseconds_per_day() const {
+  if (!whole_shoot) return {microseconds, 1};
   const Quotient frames = frames_per_day();
   return {frames.num * kSecondUs * sensor_rate.den(), frames.den * sensor_rate.num()};
 }

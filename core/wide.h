@@ -12,39 +12,37 @@ namespace widegate {
 /// Largest count the project calls exact: every whole number up to it is also a double.
 inline constexpr std::int64_t kLargestExact = (std::int64_t{1} << 53) - 1;
 
-/// A whole number of zero or more. An overflow makes it invalid; invalid spreads through arithmetic
-/// as 0/0 does in Rational, so only the last result needs asking.
+/// A whole number from zero to below 2^126. A larger one is invalid; invalid spreads through
+/// arithmetic as 0/0 does in Rational, so only the last result needs asking.
 class Wide {
  public:
   constexpr Wide() = default;
   /// A negative value is invalid: nothing that is counted here can be below zero.
-  constexpr Wide(std::int64_t value) : value_(value), ok_(value >= 0) {}  // NOLINT: counts convert
+  constexpr Wide(std::int64_t value)
+      : value_(value < 0 ? 0 : value), ok_(value >= 0) {}  // NOLINT: counts convert
 
   [[nodiscard]] constexpr bool ok() const { return ok_; }
   /// Nearest double; 0 when invalid.
-  [[nodiscard]] constexpr double to_double() const { return ok_ ? static_cast<double>(value_) : 0; }
+  [[nodiscard]] constexpr double to_double() const { return static_cast<double>(value_); }
   /// The count, or nothing when it is invalid or above kLargestExact.
   [[nodiscard]] constexpr std::optional<std::int64_t> count() const {
     if (!ok_ || value_ > kLargestExact) return std::nullopt;
     return static_cast<std::int64_t>(value_);
   }
 
-  friend constexpr Wide operator+(Wide a, Wide b) {
-    Wide sum;
-    sum.ok_ = a.ok_ && b.ok_ && !__builtin_add_overflow(a.value_, b.value_, &sum.value_);
-    return sum;
-  }
+  friend constexpr Wide operator+(Wide a, Wide b) { return bounded(a, b, a.value_ + b.value_); }
+  // Two halves by hand: the compiler's own check of a 128-bit product divides on some targets.
   friend constexpr Wide operator*(Wide a, Wide b) {
-    Wide product;
-    product.ok_ = a.ok_ && b.ok_ && !__builtin_mul_overflow(a.value_, b.value_, &product.value_);
-    return product;
+    if (a.value_ < b.value_) return b * a;
+    if (b.value_ > INT64_MAX) return Wide(-1);
+    const Int128 high = (a.value_ >> 63) * b.value_;
+    if (high > INT64_MAX) return Wide(-1);
+    return bounded(a, b, (high << 63) + (a.value_ & INT64_MAX) * b.value_);
   }
   /// Largest whole number not above a / b; invalid when b is 0.
   [[nodiscard]] friend constexpr Wide floor_div(Wide a, Wide b) {
-    Wide quotient;
-    quotient.ok_ = a.ok_ && b.ok_ && b.value_ != 0;
-    if (quotient.ok_) quotient.value_ = divide(a.value_, b.value_);
-    return quotient;
+    if (b.value_ == 0) return Wide(-1);
+    return bounded(a, b, divide(a.value_, b.value_));
   }
   /// Smallest whole number not below a / b; invalid when b is 0.
   [[nodiscard]] friend constexpr Wide ceil_div(Wide a, Wide b) {
@@ -54,6 +52,13 @@ class Wide {
   }
 
  private:
+  // The result of an operation on a and b.
+  static constexpr Wide bounded(Wide a, Wide b, Int128 value) {
+    Wide result;
+    result.ok_ = a.ok_ && b.ok_ && value < kLimit;
+    result.value_ = result.ok_ ? value : 0;
+    return result;
+  }
   // 128-bit division is a library call; most values fit 64 bits.
   static constexpr Int128 divide(Int128 a, Int128 b) {
     if (a <= INT64_MAX && b <= INT64_MAX) {
@@ -62,7 +67,8 @@ class Wide {
     return a / b;
   }
 
-  Int128 value_ = 0;
+  static constexpr Int128 kLimit = Int128{1} << 126;
+  Int128 value_ = 0;  // 0 when invalid
   bool ok_ = true;
 };
 

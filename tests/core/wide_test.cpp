@@ -29,6 +29,37 @@ TEST_CASE("An overflow stays: nothing done to it makes it a number again") {
   CHECK(product.to_double() == 0);
 }
 
+TEST_CASE("Numbers end below 2^126, in sums and in products") {
+  const Wide half = Wide(std::int64_t{1} << 62) * (std::int64_t{1} << 62) * 2;
+  CHECK(half.ok());
+  CHECK_FALSE((half + half).ok());
+  CHECK_FALSE((half * 2).ok());
+  CHECK_FALSE((Wide(2) * half).ok());
+  const Wide largest = Wide(INT64_MAX) * INT64_MAX + INT64_MAX + INT64_MAX;
+  CHECK(largest.ok());
+  CHECK_FALSE((largest + 1).ok());
+  CHECK_FALSE((half * half).ok());
+  CHECK((half * 0).count() == 0);
+}
+
+// 2 to this power, 0 to 123.
+Wide power_of_two(int exponent) {
+  if (exponent < 62) return std::int64_t{1} << exponent;
+  return Wide(std::int64_t{1} << 61) * (std::int64_t{1} << (exponent - 61));
+}
+
+TEST_CASE("Products agree with division, whichever half the digits are in") {
+  for (int a = 0; a <= 123; ++a) {
+    for (int b = 0; b <= 123 && a + b <= 125; ++b) {
+      const Wide left = power_of_two(a) + 1;
+      const Wide product = left * power_of_two(b);
+      REQUIRE(product.ok());
+      REQUIRE(floor_div(product, left).to_double() == power_of_two(b).to_double());
+      REQUIRE(ceil_div(product, power_of_two(b)).to_double() == left.to_double());
+    }
+  }
+}
+
 TEST_CASE("The largest exact count is the last whole number before doubles skip one") {
   CHECK(Wide(kLargestExact).count() == kLargestExact);
   CHECK_FALSE((Wide(kLargestExact) + 1).count());
