@@ -110,7 +110,7 @@ struct Codec {
 /// @param rate  sensor rate in frames per second, positive.
 /// @return least and most bytes; nothing when a table has no row for this raster and rate, or the
 ///         result is 2^53 or more.
-/// @source the form's own; see docs/formulas.md, "Bytes per frame".
+/// @source the form's own; see docs/formulas/store.md, "Bytes per frame".
 [[nodiscard]] std::optional<ByteRange> bytes_per_frame(const CodecForm& form,
                                                        std::int64_t width_pixels,
                                                        std::int64_t height_pixels, Rational rate);
