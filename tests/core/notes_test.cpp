@@ -266,6 +266,18 @@ TEST_CASE("Cards: rotation, claims, ranges and verification") {
   CHECK(notes_with(Topic::store_verification, plan, report).size() == 1);
 }
 
+TEST_CASE("More footage than the shooting day, or any day, has time for") {
+  Plan plan;
+  plan.shooting.day_hours = 10;
+  Report report = sound_report();
+  report.store.recorded_hours_per_day = 10;
+  CHECK(notes_with(Topic::store_day_too_short, plan, report).empty());
+  report.store.recorded_hours_per_day = 10.5;
+  CHECK(note_about(Topic::store_day_too_short, plan, report).severity == Severity::caution);
+  report.store.recorded_hours_per_day = 24.5;
+  CHECK(note_about(Topic::store_day_too_short, plan, report).severity == Severity::fail);
+}
+
 TEST_CASE("Common top is said aloud, and so is a frame line held back by the mode") {
   Plan plan;
   plan.deliverable.frame_lines.resize(2);
@@ -302,7 +314,9 @@ std::vector<Report> varied_reports() {
   bad.store.rotation_sustainable = false;
   bad.store.card_guaranteed = false;
   bad.store.bytes_per_frame = {.least = 1, .most = 2};
+  bad.store.recorded_hours_per_day = 30;
   reports[2] = bad;
+  reports[2].store.recorded_hours_per_day = 12;
   reports[2].run.flicker.nearest_safe_shutter_deg.clear();
   reports[2].store.write_headroom = {1.1, 1.1};
   reports[3].cover.known = false;
