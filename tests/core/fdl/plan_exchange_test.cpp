@@ -6,6 +6,8 @@
 
 #include "core/catalogue_json.h"
 #include "core/evaluate.h"
+#include "core/fdl/apply_document.h"
+#include "core/fdl/delivery.h"
 #include "core/fdl/effective_area.h"
 #include "core/fdl/plan_export.h"
 #include "core/fdl/plan_import.h"
@@ -261,6 +263,49 @@ TEST_CASE("the lit rectangle, by hand") {
   CHECK(effective_side(0.5, 4001, 1000.2) == 2000);
   CHECK(effective_side(0.5, 4001, 2000.2) == 2001);
   CHECK(effective_side(1, 4001, 4001) == 4001);
+}
+
+TEST_CASE("every delivery applies to every mode of the library and gives its raster") {
+  const std::vector<std::pair<std::string, Size>> fixed = {{"UHD", {3840, 2160}},
+                                                           {"SCOPE_4K", {4096, 1716}},
+                                                           {"FLAT_4K", {3996, 2160}},
+                                                           {"HD_PROXY", {1920, 1080}}};
+  for (const Camera& camera : library().cameras) {
+    for (const SensorMode& mode : camera.modes) {
+      CAPTURE(camera.id);
+      CAPTURE(mode.id);
+      Plan plan = demo();
+      const auto format = format_of(plan, camera, mode, mode.recordings.front());
+      if (!format) continue;
+      plan.format = *format;
+      plan.lens.squeeze = 2;
+      const Document source = exported(plan);
+      const Canvas& gate = rows(source.contexts->front().canvases)[0];
+      const Document templates = template_document(delivery_templates(gate));
+      CHECK(read_document(write_document(templates)).value().warnings.empty());
+      REQUIRE(rows(templates.canvas_templates).size() == fixed.size() + 1);
+      for (const auto& [id, raster] : fixed) {
+        ApplyChoice choice;
+        choice.canvas_template = id;
+        const auto applied = apply_to_document(source, templates, choice);
+        REQUIRE(applied.has_value());
+        CHECK(applied->numbers.layers.canvas == raster);
+        CHECK(applied->numbers.squeeze == 1);
+        CHECK(read_document(write_document(applied->document)).value().warnings.empty());
+      }
+      ApplyChoice pull;
+      pull.canvas_template = "VFX_PULL";
+      const auto applied = apply_to_document(source, templates, pull);
+      REQUIRE(applied.has_value());
+      CHECK(applied->numbers.layers.canvas == to_size(gate.dimensions));
+      CHECK(applied->numbers.scale.value() == 1);
+      const Size framing = rows(gate.framing_decisions)[0].dimensions;
+      CHECK(applied->numbers.layers.framing.size.width ==
+            doctest::Approx(framing.width).epsilon(1e-14));
+      CHECK(applied->numbers.layers.framing.size.height ==
+            doctest::Approx(framing.height).epsilon(1e-14));
+    }
+  }
 }
 
 TEST_CASE("a plan with problems is not exported") {
