@@ -11,14 +11,15 @@ template <class Row>
 std::vector<Row> merged_rows(std::vector<Row> base, std::vector<Row> added) {
   std::vector<Row> news;
   for (Row& row : added) {
-    const auto namesake = std::ranges::find(base, row.id, &Row::id);
+    const auto namesake =
+        std::find_if(base.begin(), base.end(), [&](const Row& old) { return old.id == row.id; });
     if (namesake != base.end()) {
       *namesake = std::move(row);
     } else {
       news.push_back(std::move(row));
     }
   }
-  std::ranges::move(news, std::back_inserter(base));
+  std::move(news.begin(), news.end(), std::back_inserter(base));
   return base;
 }
 

@@ -105,7 +105,7 @@ class Builder {
 Problem not_json(std::string_view text, std::size_t position) {
   const std::size_t offset = std::min(position == 0 ? 0 : position - 1, text.size());
   const std::string_view before = text.substr(0, offset);
-  const auto line = 1 + std::ranges::count(before, '\n');
+  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
   const std::string found =
       offset == text.size() ? "the end of the text" : in_quotes(text.substr(offset, 16));
   return {.pointer = {},
