@@ -108,7 +108,7 @@ Json value_to_json(const FieldSpec& spec, const FieldValue& value) {
 
 void add_unknown_key(Problems& problems, const JsonPath& path, const Json& value,
                      std::string_view known) {
-  add_problem(problems, path, shown_json(value), "no such key here, only " + std::string(known));
+  add_problem(problems, path, shown_json(value), "one of the keys " + std::string(known));
 }
 
 bool is_object(const Json& json, const JsonPath& path, Problems& problems) {

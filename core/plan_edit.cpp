@@ -9,10 +9,6 @@
 namespace widegate {
 namespace {
 
-Problems one_problem(std::string_view pointer, std::string value, std::string accepted) {
-  return {{std::string(pointer), std::move(value), std::move(accepted)}};
-}
-
 std::vector<std::string> split_ids(std::string_view text) {
   std::vector<std::string> ids;
   std::string id;
@@ -140,9 +136,33 @@ std::vector<FieldOption> id_options(const Plan& plan, const Catalogue& library, 
   return {};
 }
 
-/// The plan when its check finds nothing.
-Checked<Plan> checked(Plan plan, const Catalogue& catalogue) {
-  Problems problems = check_plan(plan, catalogue);
+/// Writes one typed field into the plan; the value itself is checked, the plan is not.
+void apply(Plan& plan, std::string_view pointer, std::string_view text, const Catalogue& catalogue,
+           Problems& problems) {
+  const JsonPath at(pointer);
+  if (pointer == kCamerasPointer) {
+    plan.choose.cameras = split_ids(text);
+    return;
+  }
+  const auto place = find_field(pointer);
+  const std::size_t lines = plan.deliverable.frame_lines.size();
+  if (!place || (per_frame_line(*place->info) && place->line >= lines)) {
+    add_problem(problems, at, in_quotes(text),
+                "the pointer of a field of this plan, such as /lens/focal_mm");
+    return;
+  }
+  const auto value = value_from_text(*place->info, text);
+  if (!value || !value_accepted(*place->info, *value)) {
+    add_problem(problems, at, in_quotes(text), accepted_values(*place->info));
+    return;
+  }
+  place->info->write(plan, place->line, *value);
+  follow_change(plan, *place, catalogue);
+}
+
+/// The plan when nothing was wrong with it before and its check finds nothing.
+Checked<Plan> checked(Plan plan, Problems problems, const Catalogue& catalogue) {
+  if (problems.empty()) problems = check_plan(plan, catalogue);
   if (!problems.empty()) return tl::make_unexpected(std::move(problems));
   return plan;
 }
@@ -161,24 +181,19 @@ std::string field_text(const Plan& plan, std::string_view pointer) {
 Checked<Plan> with_field(const Plan& plan, std::string_view pointer, std::string_view text,
                          const Catalogue& catalogue) {
   Plan changed = plan;
-  if (pointer == kCamerasPointer) {
-    changed.choose.cameras = split_ids(text);
-    return checked(std::move(changed), catalogue);
+  Problems problems;
+  apply(changed, pointer, text, catalogue, problems);
+  return checked(std::move(changed), std::move(problems), catalogue);
+}
+
+Checked<Plan> with_fields(const Plan& plan, std::span<const TypedField> fields,
+                          const Catalogue& catalogue) {
+  Plan changed = plan;
+  Problems problems;
+  for (const TypedField& typed : fields) {
+    apply(changed, typed.pointer, typed.text, catalogue, problems);
   }
-  const auto place = find_field(pointer);
-  const std::size_t lines = plan.deliverable.frame_lines.size();
-  if (!place || (per_frame_line(*place->info) && place->line >= lines)) {
-    return tl::make_unexpected(one_problem(
-        pointer, in_quotes(text), "the pointer of a field of this plan, such as /lens/focal_mm"));
-  }
-  const auto value = value_from_text(*place->info, text);
-  if (!value || !value_accepted(*place->info, *value)) {
-    return tl::make_unexpected(
-        one_problem(pointer, in_quotes(text), accepted_values(*place->info)));
-  }
-  place->info->write(changed, place->line, *value);
-  follow_change(changed, *place, catalogue);
-  return checked(std::move(changed), catalogue);
+  return checked(std::move(changed), std::move(problems), catalogue);
 }
 
 std::vector<FieldOption> field_options(const Plan& plan, const Catalogue& catalogue,

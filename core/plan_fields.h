@@ -55,6 +55,17 @@ struct FieldPlace {
 [[nodiscard]] Checked<Plan> with_field(const Plan& plan, std::string_view pointer,
                                        std::string_view text, const Catalogue& catalogue);
 
+/// One field as a person typed it.
+struct TypedField {
+  std::string pointer;
+  std::string text;
+};
+
+/// As with_field for several fields in turn, checked together at the end: values that only hold
+/// beside one another may come in any order.
+[[nodiscard]] Checked<Plan> with_fields(const Plan& plan, std::span<const TypedField> fields,
+                                        const Catalogue& catalogue);
+
 /// One value that a choice or an id may take.
 struct FieldOption {
   std::string value;  ///< As value_text().

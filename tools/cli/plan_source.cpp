@@ -1,0 +1,72 @@
+#include "tools/cli/plan_source.h"
+
+#include "core/catalogue_json.h"
+#include "core/plan_fields.h"
+#include "core/plan_json.h"
+#include "tools/cli/files.h"
+
+namespace widegate::cli {
+namespace {
+
+/// "/lens/focal_mm=50" in two; a text without "=" has an empty value, which its field may refuse.
+TypedField split_setting(const std::string& setting) {
+  const auto equals = setting.find('=');
+  if (equals == std::string::npos) return {setting, ""};
+  return {setting.substr(0, equals), setting.substr(equals + 1)};
+}
+
+/// The value, or nothing after its problems have been printed.
+template <class T>
+std::optional<T> value_or_print(const std::string& file, Checked<T> checked) {
+  if (checked) return std::move(*checked);
+  print_problems(file, checked.error());
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Catalogue> load_library(const std::vector<std::string>& files) {
+  std::optional<Catalogue> library = value_or_print("built-in library", built_in_catalogue());
+  for (const std::string& file : files) {
+    const auto text = library ? read_text(file) : std::nullopt;
+    if (!text) return std::nullopt;
+    auto added = value_or_print(file, catalogue_from_json(*text, *library));
+    if (!added) return std::nullopt;
+    library = merged_catalogue(std::move(*library), std::move(*added));
+  }
+  return library;
+}
+
+void add_catalogue_option(CLI::App& command, std::vector<std::string>& files) {
+  command.add_option("--catalogue", files, "Own cameras, lenses, cards and codecs (repeatable)")
+      ->type_name("FILE")
+      ->allow_extra_args(false);
+}
+
+std::shared_ptr<PlanSource> PlanSource::add_to(CLI::App& command) {
+  auto source = std::make_shared<PlanSource>();
+  command.add_option("plan", source->file_, "Plan document, or - for standard input")
+      ->type_name("PLAN.json")
+      ->required();
+  add_catalogue_option(command, source->catalogue_files_);
+  command.add_option("--set", source->settings_, "Change a field: /lens/focal_mm=50 (repeatable)")
+      ->type_name("POINTER=VALUE")
+      ->allow_extra_args(false);
+  return source;
+}
+
+std::optional<LoadedPlan> PlanSource::load() const {
+  auto library = load_library(catalogue_files_);
+  if (!library) return std::nullopt;
+  const auto text = read_text(file_);
+  if (!text) return std::nullopt;
+  auto plan = value_or_print(file_, plan_from_json(*text, *library));
+  if (!plan) return std::nullopt;
+  std::vector<TypedField> fields;
+  for (const std::string& setting : settings_) fields.push_back(split_setting(setting));
+  plan = value_or_print("--set", with_fields(*plan, fields, *library));
+  if (!plan) return std::nullopt;
+  return LoadedPlan{std::move(*plan), std::move(*library)};
+}
+
+}  // namespace widegate::cli
