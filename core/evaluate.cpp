@@ -3,6 +3,7 @@
 #include "core/cover.h"
 #include "core/frame.h"
 #include "core/geometry.h"
+#include "core/given.h"
 #include "core/lens.h"
 #include "core/notes.h"
 #include "core/plan_check.h"
@@ -123,16 +124,15 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   const Chosen rows = choose_rows(plan, catalogue);
   const Geometry geometry =
       make_geometry(*rows.mode, *rows.recording, lens_squeeze(plan.lens, rows.lens_set));
+  const StoreParts parts{.codec = *rows.codec,
+                         .container = *rows.container,
+                         .card = *rows.card,
+                         .link = *rows.link,
+                         .drive = *rows.drive,
+                         .tape = rows.tape,
+                         .checksum = *rows.checksum};
   tl::expected<StoreReport, StoreFault> store =
-      store_report(plan,
-                   {.codec = *rows.codec,
-                    .container = *rows.container,
-                    .card = *rows.card,
-                    .link = *rows.link,
-                    .drive = *rows.drive,
-                    .tape = rows.tape,
-                    .checksum = *rows.checksum},
-                   geometry.recorded_width_pixels, geometry.recorded_height_pixels);
+      store_report(plan, parts, geometry.recorded_width_pixels, geometry.recorded_height_pixels);
   if (!store) {
     report.problems.push_back(store_problem(store.error(), plan, geometry));
     return report;
@@ -152,6 +152,7 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   set_card_lengths(report);
   report.headline = headline(report);
   report.notes = make_notes(plan, report);
+  add_given(report, plan, parts);
   return report;
 }
 

@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/codec.h"
@@ -256,6 +257,21 @@ struct StoreReport {
   Span cost;
 };
 
+/// A number of the plan or the library that a working puts in; key and words are static.
+struct GivenNumber {
+  std::string_view key;
+  std::string_view label;
+  std::string_view unit;
+  std::string_view source;
+  Span value;  ///< A range only for the ratio of a lossless codec.
+};
+
+/// Which form of a formula a working shows; both are static.
+struct GivenWord {
+  std::string_view key;
+  std::string_view value;
+};
+
 /// How much a note matters.
 enum class Severity { ok, caution, fail };
 
@@ -312,6 +328,8 @@ struct Report {
   RunReport run;
   StoreReport store;
   std::vector<Note> notes;
+  std::vector<GivenNumber> given;  ///< See given.h.
+  std::vector<GivenWord> given_words;
 };
 
 }  // namespace widegate

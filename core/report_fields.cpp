@@ -395,6 +395,13 @@ void visit_notes(const std::vector<Note>& notes, Visitor& v) {
   v.end_list();
 }
 
+void visit_given(const Report& report, Visitor& v) {
+  v.begin_object("given");
+  for (const GivenNumber& given : report.given) v.span(given.key, given.value);
+  for (const GivenWord& given : report.given_words) v.text(given.key, given.value);
+  v.end_object();
+}
+
 void visit_problems(const Problems& problems, Visitor& v) {
   v.begin_list("problems");
   for (const Problem& problem : problems) {
@@ -421,6 +428,7 @@ void visit_report(const Report& report, ReportVisitor& visitor) {
   visit_run(report.run, visitor);
   visit_store(report.store, visitor);
   visit_notes(report.notes, visitor);
+  visit_given(report, visitor);
 }
 
 }  // namespace widegate

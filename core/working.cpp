@@ -11,6 +11,7 @@ namespace {
 
 constexpr std::string_view kFrame = "frame.";
 constexpr std::string_view kFrameLines = "frame_lines.#.";
+constexpr std::string_view kGiven = "given.";
 constexpr std::string_view kArea = "cover.area.";
 
 /// "frame_lines.2.width_mm" -> "frame_lines.#.width_mm"
@@ -132,8 +133,30 @@ void add_line(Working& working, const Context& context, const FormulaRow& row,
       print_number(end_of(*context.subject.number(), row.with_frame_size, largest_frames)));
 }
 
-std::optional<Working> explained(const std::vector<Figure>& figures, const Figure& subject) {
+/// A number that was put in has its words in the report itself.
+std::optional<Working> explained_given(const Report& report, const Figure& subject) {
+  if (!subject.key.starts_with(kGiven)) return std::nullopt;
+  const std::string_view key = std::string_view(subject.key).substr(kGiven.size());
+  for (const GivenNumber& given : report.given) {
+    if (given.key != key) continue;
+    Working working;
+    working.key = subject.key;
+    working.title = given.label;
+    working.results = {print_number(given.value.least)};
+    if (given.value.least != given.value.most) {
+      working.results.push_back(print_number(given.value.most));
+    }
+    working.unit = given.unit;
+    working.source = given.source;
+    return working;
+  }
+  return std::nullopt;
+}
+
+std::optional<Working> explained(const Report& report, const std::vector<Figure>& figures,
+                                 const Figure& subject) {
   if (subject.number() == nullptr) return std::nullopt;
+  if (auto given = explained_given(report, subject)) return given;
   const Context context{.figures = figures, .subject = subject};
   const FormulaRow* row = find_row(context);
   if (row == nullptr) return std::nullopt;
@@ -144,8 +167,9 @@ std::optional<Working> explained(const std::vector<Figure>& figures, const Figur
   working.source = row->source;
   working.formula = replaced(
       row->formula, [](std::string_view words, std::string_view) { return std::string(words); });
-  add_line(working, context, *row, false);
-  if (subject.number()->least != subject.number()->most) add_line(working, context, *row, true);
+  const bool range = subject.number()->least != subject.number()->most;
+  if (range) add_line(working, context, *row, false);
+  add_line(working, context, *row, true);
   return working;
 }
 
@@ -154,14 +178,14 @@ std::optional<Working> explained(const std::vector<Figure>& figures, const Figur
 std::optional<Working> working_of(const Report& report, std::string_view key) {
   const std::vector<Figure> figures = figures_of(report);
   const Figure* subject = find_figure(figures, key);
-  return subject == nullptr ? std::nullopt : explained(figures, *subject);
+  return subject == nullptr ? std::nullopt : explained(report, figures, *subject);
 }
 
 std::vector<Working> all_workings(const Report& report) {
   const std::vector<Figure> figures = figures_of(report);
   std::vector<Working> workings;
   for (const Figure& figure : figures) {
-    if (auto working = explained(figures, figure)) workings.push_back(std::move(*working));
+    if (auto working = explained(report, figures, figure)) workings.push_back(std::move(*working));
   }
   return workings;
 }

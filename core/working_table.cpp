@@ -479,13 +479,172 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "{mains|run.flicker.mains_hz})",
      "a whole number of light pulses in each exposure"},
     {"run.rate_ceiling_fps", "Highest frame rate", "fps",
-     "{card write speed|given.card_write_bytes_per_s} / {stored "
-     "frame|given.largest_stored_frame_bytes}",
+     "{card write speed|given.card_write_bytes_per_s} / {frame as "
+     "stored|store.bytes_per_frame_stored}",
      kDefinition, "run.rate_limited_by=card"},
     {"run.rate_ceiling_fps", "Highest frame rate", "fps", "", kLibrary},
     {"run.screen_minutes_per_card", "Playing time of a full card", "min",
      "{frames per card|store.frames_per_card} / {project rate|run.project_rate_fps} / 60",
      kDefinition, "", WithFrameSize::falls},
+
+    // Store
+    {"store.bytes_per_frame", "A coded frame", "bytes",
+     "{recorded height|resolve.recorded_height_pixels} · (ceil(ceil({recorded "
+     "width|resolve.recorded_width_pixels} / {pixels in a block|given.codec_block_pixels}) · "
+     "{bytes of a block|given.codec_block_bytes} / {row multiple|given.codec_row_multiple}) · {row "
+     "multiple|given.codec_row_multiple} + {added to a row|given.codec_row_extra}) + {added to a "
+     "frame|given.codec_frame_extra}",
+     "the codec's layout", "given.codec_form=packed"},
+    {"store.bytes_per_frame", "A coded frame", "bytes",
+     "ceil({recorded width|resolve.recorded_width_pixels} · {recorded "
+     "height|resolve.recorded_height_pixels} · {bits of a pixel|given.codec_bits} / "
+     "{ratio|given.codec_ratio} / 8)",
+     kDefinition, "given.codec_form=ratio"},
+    {"store.bytes_per_frame", "A coded frame", "bytes",
+     "ceil({recorded width|resolve.recorded_width_pixels} · {recorded "
+     "height|resolve.recorded_height_pixels} · {bits of a pixel|given.codec_bits} / {ratio the "
+     "picture allows|given.codec_lossless_ratio} / 8)",
+     kDefinition, "given.codec_form=lossless"},
+    {"store.bytes_per_frame", "A coded frame", "bytes",
+     "max({smallest frame|given.codec_minimum}, {step|given.codec_step} · "
+     "floor((floor(ceil({recorded width|resolve.recorded_width_pixels} / 16) · ceil({recorded "
+     "height|resolve.recorded_height_pixels} / 16) · {multiplier|given.codec_numerator} / "
+     "{divisor|given.codec_denominator}) + {step|given.codec_step} / 2) / "
+     "{step|given.codec_step}))",
+     "SMPTE ST 2019-1, resolution-independent profiles; from measured frames",
+     "given.codec_form=macroblock"},
+    {"store.bytes_per_frame", "A coded frame", "bytes", "", "the codec's table of frame sizes",
+     "given.codec_form=table"},
+    {"store.bytes_per_frame", "A coded frame", "bytes",
+     "ceil({bit rate|given.codec_bits_per_s} / 8 / {sensor rate|run.sensor_rate_fps})", kDefinition,
+     "given.codec_form=bit_rate"},
+    {"store.bytes_per_frame", "A coded frame", "bytes",
+     "ceil({bytes measured|given.codec_measured_bytes} / {frames "
+     "measured|given.codec_measured_frames} · {recorded width|resolve.recorded_width_pixels} · "
+     "{recorded height|resolve.recorded_height_pixels} / ({width "
+     "measured|given.codec_measured_width} · {height measured|given.codec_measured_height}))",
+     "own measurement", "given.codec_form=measured"},
+    {"store.bytes_per_frame_stored", "A frame as stored", "bytes",
+     "{coded frame|store.bytes_per_frame} + {container|given.container_bytes_per_frame} + "
+     "{container for a channel|given.container_audio_bytes} · {channels|given.channels_recorded}",
+     kDefinition},
+    {"store.audio_bytes_per_s", "Sound", "bytes/s",
+     "{channels|given.channels_recorded} · 48000 · 24 / 8",
+     "48 kHz, 24 bit; common practice, no source"},
+    {"store.bytes_per_s", "Data rate", "bytes/s",
+     "{frame as stored|store.bytes_per_frame_stored} · {sensor rate|run.sensor_rate_fps} + "
+     "{sound|store.audio_bytes_per_s}",
+     kDefinition},
+    {"store.bytes_per_minute", "A minute", "bytes", "{bytes per second|store.bytes_per_s} · 60",
+     kDefinition},
+    {"store.usable_card_bytes", "Usable on a card", "bytes",
+     "floor({card capacity|given.card_capacity_bytes} · {usable share|given.card_usable_share})",
+     kDefinition},
+    {"store.frames_per_card", "Frames on a card", "frames",
+     "floor({usable on a card|store.usable_card_bytes} · {sensor rate|run.sensor_rate_fps} / "
+     "{bytes per second|store.bytes_per_s})",
+     kDefinition, "", WithFrameSize::falls},
+    {"store.minutes_per_card", "Minutes per card", "min",
+     "{frames on a card|store.frames_per_card} / {sensor rate|run.sensor_rate_fps} / 60",
+     kDefinition, "", WithFrameSize::falls},
+    {"store.write_headroom", "Card speed over data rate", "×",
+     "{card write speed|given.card_write_bytes_per_s} / {bytes per second|store.bytes_per_s}",
+     kDefinition, "", WithFrameSize::falls},
+    {"store.recorded_hours_per_day", "Recorded hours a day, each camera", "h",
+     "{script length|given.script_minutes} · {shooting ratio|given.shooting_ratio} / 60 / "
+     "({days|given.days} · {units|given.units} · {cameras|given.cameras_per_unit}) · {project "
+     "rate|run.project_rate_fps} / {sensor rate|run.sensor_rate_fps}",
+     kDefinition, "given.shooting_by=ratio"},
+    {"store.recorded_hours_per_day", "Recorded hours a day, each camera", "h", "", kChosen},
+    {"store.cards_per_day", "Cards a day, each camera", "cards",
+     "ceil({recorded hours|store.recorded_hours_per_day} · 3600 · {sensor "
+     "rate|run.sensor_rate_fps} / {frames on a card|store.frames_per_card})",
+     kDefinition},
+    {"store.card_change_minutes", "From one card change to the next", "min",
+     "if_less({cards a day|store.cards_per_day}, 2, 60 · max({shooting day|given.day_hours}, "
+     "{recorded hours|store.recorded_hours_per_day}), min({minutes per "
+     "card|store.minutes_per_card} · max({shooting day|given.day_hours}, {recorded "
+     "hours|store.recorded_hours_per_day}) / {recorded hours|store.recorded_hours_per_day}, 60 · "
+     "max({shooting day|given.day_hours}, {recorded hours|store.recorded_hours_per_day}) / ({cards "
+     "a day|store.cards_per_day} − 1)))",
+     "running time spread evenly over the day", "", WithFrameSize::falls},
+    {"store.cards_in_rotation", "Cards in rotation, each camera", "cards", "",
+     "the day followed card by card: fill, travel, queue, copy, verify, return"},
+    {"store.offload_bytes_per_s", "Speed of copying", "bytes/s",
+     "min({card read|given.card_read_bytes_per_s}, {link|given.link_bytes_per_s}, {drive "
+     "write|given.drive_write_bytes_per_s}, {drive read|given.drive_read_bytes_per_s}, "
+     "{checksum|given.checksum_bytes_per_s})",
+     "the slowest part sets the pace", "given.copying=drives, verified"},
+    {"store.offload_bytes_per_s", "Speed of copying", "bytes/s",
+     "min({card read|given.card_read_bytes_per_s}, {link|given.link_bytes_per_s}, {drive "
+     "write|given.drive_write_bytes_per_s})",
+     "the slowest part sets the pace", "given.copying=drives"},
+    {"store.offload_bytes_per_s", "Speed of copying", "bytes/s",
+     "min({card read|given.card_read_bytes_per_s}, {link|given.link_bytes_per_s}, "
+     "{checksum|given.checksum_bytes_per_s})",
+     "the slowest part sets the pace", "given.copying=no drives, verified"},
+    {"store.offload_bytes_per_s", "Speed of copying", "bytes/s",
+     "min({card read|given.card_read_bytes_per_s}, {link|given.link_bytes_per_s})",
+     "the slowest part sets the pace"},
+    {"store.offload_passes", "Passes over the data", "", "", "the verification chosen in the plan"},
+    {"store.offload_minutes_per_card", "Copying a full card", "min",
+     "{usable on a card|store.usable_card_bytes} · {passes|store.offload_passes} / {speed of "
+     "copying|store.offload_bytes_per_s} / 60",
+     kDefinition},
+    {"store.offload_hours_per_day", "Copying a day, each unit", "h",
+     "{recorded hours|store.recorded_hours_per_day} · {bytes per second|store.bytes_per_s} · "
+     "{cameras|given.cameras_per_unit} · {passes|store.offload_passes} / {speed of "
+     "copying|store.offload_bytes_per_s}",
+     kDefinition},
+    {"store.shoot_total_bytes", "Whole shoot", "bytes",
+     "{recorded hours|store.recorded_hours_per_day} · 3600 · {bytes per second|store.bytes_per_s} "
+     "· {cameras|given.cameras_per_unit} · {units|given.units} · {days|given.days}",
+     kDefinition},
+    {"store.copies_total_bytes", "All copies", "bytes",
+     "{whole shoot|store.shoot_total_bytes} · ({copies on drives|given.drive_copies} + {copies on "
+     "tape|given.tape_copies})",
+     kDefinition},
+    {"store.drives", "Drives", "drives",
+     "{copies on drives|given.drive_copies} · ceil({whole shoot|store.shoot_total_bytes} / {drive "
+     "capacity|given.drive_capacity_bytes})",
+     kDefinition},
+    {"store.tapes", "Tapes", "tapes",
+     "{copies on tape|given.tape_copies} · ceil({whole shoot|store.shoot_total_bytes} / {tape "
+     "capacity|given.tape_capacity_bytes})",
+     kDefinition},
+    {"store.tape_hours", "Writing tapes", "h",
+     "{whole shoot|store.shoot_total_bytes} · {copies on tape|given.tape_copies} / if_less({copies "
+     "on drives|given.drive_copies}, 1, {tape speed|given.tape_write_bytes_per_s}, min({tape "
+     "speed|given.tape_write_bytes_per_s}, {drive read|given.drive_read_bytes_per_s})) / 3600",
+     kDefinition},
+    {"store.upload_hours", "Upload", "h",
+     "{whole shoot|store.shoot_total_bytes} · {share uploaded|given.upload_share} · 8 / ({upload "
+     "speed|given.upload_megabits_per_s} · 1000000) / 3600",
+     kDefinition},
+    {"store.card_cost", "Cards", "",
+     "{cards in rotation|store.cards_in_rotation} · {cameras|given.cameras_per_unit} · "
+     "{units|given.units} · {price of a card|given.card_price}",
+     kDefinition},
+    {"store.drive_cost", "Drives", "",
+     "{drives|store.drives} · {price of a drive|given.drive_price}", kDefinition},
+    {"store.tape_cost", "Tapes", "", "{tapes|store.tapes} · {price of a tape|given.tape_price}",
+     kDefinition},
+    {"store.wrangler_cost", "Hours of copying", "",
+     "{copying a day|store.offload_hours_per_day} · {units|given.units} · {days|given.days} · "
+     "{price of an hour|given.wrangler_price_per_hour}",
+     kDefinition},
+    {"store.upload_cost", "Upload", "",
+     "{whole shoot|store.shoot_total_bytes} · {share uploaded|given.upload_share} / 1000000000000 "
+     "· {price of a terabyte|given.upload_price_per_terabyte}",
+     kDefinition},
+    {"store.cost", "All of it", "",
+     "{cards|store.card_cost} + {drives|store.drive_cost} + {tapes|store.tape_cost} + "
+     "{copying|store.wrangler_cost} + {upload|store.upload_cost}",
+     kDefinition},
+
+    // The ratio of a lossless codec falls as its frames grow; the front end shows it as given
+    {"given.codec_lossless_ratio", "Ratio the picture allows", "", "", kLibrary, "",
+     WithFrameSize::falls},
 
     // Notes
     {"notes.#.have", "What there is", "", "", "the figure the note is about"},
