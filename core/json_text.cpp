@@ -1,6 +1,7 @@
 #include "core/json_text.h"
 
 #include <algorithm>
+#include <iterator>
 #include <vector>
 
 #include "core/field.h"
@@ -18,6 +19,8 @@ class Builder {
   using string_t = Json::string_t;
   using binary_t = Json::binary_t;
 
+  explicit Builder(JsonLimits limits) : limits_(limits) {}
+
   bool null() { return put(nullptr) != nullptr; }
   bool boolean(bool value) { return put(value) != nullptr; }
   bool number_integer(number_integer_t value) { return put(value) != nullptr; }
@@ -32,9 +35,9 @@ class Builder {
 
   bool key(string_t& name) {
     const Json& object = *open_.back();
-    if (object.size() >= kMaxJsonMembers) {
-      return refuse({}, "an object with more than " + std::to_string(kMaxJsonMembers) + " keys",
-                    "at most " + std::to_string(kMaxJsonMembers) + " keys in an object");
+    if (object.size() >= limits_.members) {
+      return refuse({}, "an object with more than " + std::to_string(limits_.members) + " keys",
+                    "at most " + std::to_string(limits_.members) + " keys in an object");
     }
     if (object.contains(name)) return refuse(name, in_quotes(name), "each key once in an object");
     key_ = std::move(name);
@@ -67,9 +70,9 @@ class Builder {
   }
 
   bool open(Json container) {
-    if (open_.size() >= kMaxJsonDepth) {
-      return refuse({}, "a value nested deeper than " + std::to_string(kMaxJsonDepth) + " levels",
-                    "at most " + std::to_string(kMaxJsonDepth) + " levels");
+    if (open_.size() >= limits_.depth) {
+      return refuse({}, "a value nested deeper than " + std::to_string(limits_.depth) + " levels",
+                    "at most " + std::to_string(limits_.depth) + " levels");
     }
     open_.push_back(put(std::move(container)));
     return true;
@@ -87,7 +90,7 @@ class Builder {
       const Json& parent = *open_[i - 1];
       const JsonPath step;
       pointer += parent.is_array() ? step.item(parent.size() - 1).text()
-                                   : step.member((parent.end() - 1).key()).text();
+                                   : step.member(std::prev(parent.end()).key()).text();
     }
     const JsonPath at(pointer);
     add_problem(problems_, name.empty() ? at : at.member(name), std::move(value),
@@ -95,6 +98,7 @@ class Builder {
     return false;
   }
 
+  JsonLimits limits_;
   Json root_;
   std::vector<Json*> open_;
   std::string key_;
@@ -116,8 +120,8 @@ Problem not_json(std::string_view text, std::size_t position) {
 
 }  // namespace
 
-Checked<Json> parse_json(std::string_view text) {
-  Builder builder;
+Checked<Json> parse_json(std::string_view text, JsonLimits limits) {
+  Builder builder(limits);
   if (Json::sax_parse(text.begin(), text.end(), &builder)) return builder.take();
   if (!builder.problems().empty()) return tl::make_unexpected(builder.problems());
   return tl::make_unexpected(Problems{not_json(text, builder.error_position())});

@@ -12,12 +12,15 @@ namespace widegate {
 
 using Json = nlohmann::ordered_json;
 
-inline constexpr std::size_t kMaxJsonDepth = 16;    ///< Lists and objects inside one another.
-inline constexpr std::size_t kMaxJsonMembers = 64;  ///< Of one object; no document needs as many.
+/// What a document may not exceed; the defaults are more than any of our own documents needs.
+struct JsonLimits {
+  std::size_t depth = 16;    ///< Lists and objects inside one another.
+  std::size_t members = 64;  ///< Of one object.
+};
 
 /// Parses one document (RFC 8259). Text that is not JSON gives one problem that names the byte
 /// offset; a repeated key, too deep nesting or too many members one with the pointer.
-[[nodiscard]] Checked<Json> parse_json(std::string_view text);
+[[nodiscard]] Checked<Json> parse_json(std::string_view text, JsonLimits limits = {});
 
 /// The document, indented by two blanks; malformed UTF-8 is replaced.
 [[nodiscard]] std::string print_json(const Json& document);

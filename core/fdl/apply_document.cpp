@@ -1,16 +1,14 @@
 #include "core/fdl/apply_document.h"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
 #include "core/fdl/identity.h"
 #include "core/fdl/read.h"
 #include "core/fdl/write.h"
+#include "core/json_text.h"
 
 namespace widegate::fdl {
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 /// What a template is applied to.
 struct Chosen {

@@ -3,7 +3,6 @@
 // fields. What the fields mean is in read.cpp.
 #pragma once
 
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -12,10 +11,9 @@
 #include "core/fdl/document.h"
 #include "core/fdl/findings.h"
 #include "core/json_path.h"
+#include "core/json_text.h"
 
 namespace widegate::fdl {
-
-using Json = nlohmann::ordered_json;
 
 /// One JSON value, where it stands, and where to report on it.
 struct Node {
@@ -28,19 +26,12 @@ struct Node {
 template <class T>
 using Read = void (*)(const Node&, T&);
 
-/// The value as it stands in the document, at most 80 bytes of it.
-[[nodiscard]] std::string shown(const Json& json);
-
 /// Records a problem of the node that is not simply its value.
 void refuse(const Node& node, std::string value, std::string accepted);
 /// Records that the node's value is refused.
 void refuse(const Node& node, std::string accepted);
 /// Records that the node was taken, but differently from how it stands.
 void warn(const Node& node, std::string accepted);
-
-/// `text` as JSON; a discarded value and a problem when it is not, or when it nests deeper than 64
-/// levels or an object has more than 2000 members.
-[[nodiscard]] Json parse_json(std::string_view text, Findings& findings);
 
 /// One JSON object being read. Read every member, then call finish().
 class ObjectReader {

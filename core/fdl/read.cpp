@@ -212,10 +212,11 @@ void read_root(const Node& node, Document& out) {
 }  // namespace
 
 Checked<Reading> read_document(std::string_view text) {
+  const Checked<Json> json = parse_json(text, {.depth = kDeepest, .members = kMostMembers});
+  if (!json) return tl::make_unexpected(json.error());
   Findings findings;
   Reading reading;
-  const Json json = parse_json(text, findings);
-  if (!json.is_discarded()) read_root({json, JsonPath(), findings}, reading.document);
+  read_root({*json, JsonPath(), findings}, reading.document);
   if (findings.problems.empty()) check_document(reading.document, findings);
   if (!findings.problems.empty()) return tl::make_unexpected(std::move(findings.problems));
   reading.warnings = std::move(findings.warnings);

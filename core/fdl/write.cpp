@@ -1,13 +1,10 @@
 #include "core/fdl/write.h"
 
-#include <nlohmann/json.hpp>
-
 #include "core/fdl/words.h"
+#include "core/json_text.h"
 
 namespace widegate::fdl {
 namespace {
-
-using Json = nlohmann::ordered_json;
 
 void put_custom(Json& json, const CustomFields& fields) {
   for (const CustomField& field : fields) {
@@ -176,7 +173,7 @@ Json to_json(const Document& document) {
 }  // namespace
 
 std::string write_document(const Document& document) {
-  return to_json(document).dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+  return print_json(to_json(document)) + '\n';
 }
 
 }  // namespace widegate::fdl

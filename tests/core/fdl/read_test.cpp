@@ -104,7 +104,7 @@ TEST_CASE("text that is not JSON is refused with its line") {
   const Problems problems = problems_of("{\n  \"uuid\": \"x\",\n  oops\n}");
   REQUIRE(problems.size() == 1);
   CHECK(problems[0].pointer.empty());
-  CHECK(problems[0].value == "text that stops being JSON in line 3");
+  CHECK(problems[0].value.ends_with("(line 3)"));
   CHECK(problems_of("").size() == 1);
   CHECK(problems_of("\xff\xfe").size() == 1);
   CHECK(problems_of("{\"uuid\": \"\xc3\x28\"}").size() == 1);
@@ -122,7 +122,9 @@ TEST_CASE("a document wrong in many places is not reported on without end") {
 
 TEST_CASE("documents built to exhaust the reader are refused") {
   const std::string deep(100'000, '[');
-  CHECK(problems_of("{\"_x\": " + deep).size() == 1);
+  const Problems too_deep = problems_of("{\"_x\": " + deep);
+  REQUIRE(too_deep.size() == 1);
+  CHECK(too_deep[0].pointer.starts_with("/_x/0/0/0"));
   std::string wide = "{";
   for (int i = 0; i < 5000; ++i) wide += "\"_" + std::to_string(i) + "\": 0,";
   wide += "\"_\": 0}";
