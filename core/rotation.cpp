@@ -9,28 +9,33 @@ namespace {
 
 constexpr std::int64_t kFullDayUs = std::int64_t{24} * 60 * 60 * 1'000'000;
 
-// Follows single cards of the camera that is served last. Cards are numbered from 0 over the day.
+// Follows single cards of the camera that is served last. Cards are numbered from 0 over the day;
+// times count from the start of their day.
 class Station {
  public:
   explicit Station(const RotationDay& day)
       : day_(day),
         change_copy_us_(day.cameras * day.copy_us),
-        step_us_(std::max(day.change_us, change_copy_us_)) {}
-
-  [[nodiscard]] std::int64_t step_us() const { return step_us_; }
-
-  // When full card `i` is back, counted from the start of its day. Without a backlog each change
-  // is copied before the next arrives; with one, the station works without pause from the first.
-  [[nodiscard]] std::int64_t full_card_back_us(std::int64_t i) const {
-    return day_.change_us + day_.travel_us + change_copy_us_ + i * step_us_ + day_.return_us;
+        step_us_(std::max(day.change_us, change_copy_us_)),
+        first_arrival_us_((day.cards_per_day == 1 ? day.day_us : day.change_us) + day.travel_us) {
+    // A station that keeps up works off what is left of one day before the next is over, so what
+    // an empty first day leaves is what every day leaves.
+    const std::int64_t next_arrival_us = kFullDayUs + first_arrival_us_;
+    left_over_us_ = std::max<std::int64_t>(0, last_card_copied_us() - next_arrival_us);
   }
 
+  [[nodiscard]] std::int64_t full_card_back_us(std::int64_t i) const {
+    return full_card_copied_us(i) + day_.return_us;
+  }
   [[nodiscard]] std::int64_t last_card_back_us() const {
-    const std::int64_t arrives = day_.day_us + day_.travel_us;
-    const std::int64_t full_cards = day_.cards_per_day - 1;
-    const std::int64_t free =
-        full_cards == 0 ? arrives : full_card_back_us(full_cards - 1) - day_.return_us;
-    return std::max(arrives, free) + day_.cameras * day_.last_copy_us + day_.return_us;
+    return last_card_copied_us() + day_.return_us;
+  }
+
+  // The first full card that is back after `us`.
+  [[nodiscard]] std::int64_t first_back_after(std::int64_t us) const {
+    const std::int64_t copying_us = us - day_.return_us - first_arrival_us_ - change_copy_us_;
+    if (copying_us < left_over_us_) return 0;
+    return std::min(copying_us / step_us_, (copying_us - left_over_us_) / change_copy_us_) + 1;
   }
 
   // Cards that are started before `us`, over all days since the start of the first.
@@ -41,9 +46,25 @@ class Station {
   }
 
  private:
+  // Either the station has worked without pause since the first arrival, or each change is copied
+  // at the pace of the slower of shooting and copying.
+  [[nodiscard]] std::int64_t full_card_copied_us(std::int64_t i) const {
+    return first_arrival_us_ + change_copy_us_ +
+           std::max(left_over_us_ + i * change_copy_us_, i * step_us_);
+  }
+
+  [[nodiscard]] std::int64_t last_card_copied_us() const {
+    const std::int64_t full_cards = day_.cards_per_day - 1;
+    const std::int64_t arrives = day_.day_us + day_.travel_us;
+    const std::int64_t free = full_cards == 0 ? arrives : full_card_copied_us(full_cards - 1);
+    return std::max(arrives, free) + day_.cameras * day_.last_copy_us;
+  }
+
   const RotationDay& day_;
-  std::int64_t change_copy_us_;
-  std::int64_t step_us_;
+  std::int64_t change_copy_us_;    // copying the cards of one change
+  std::int64_t step_us_;           // from one change copied to the next
+  std::int64_t first_arrival_us_;  // of the first change at the station
+  std::int64_t left_over_us_ = 0;  // work of the day before, at the first arrival
 };
 
 bool keeps_up(const RotationDay& day) {
@@ -57,20 +78,18 @@ std::int64_t needed_for(const Station& station, std::int64_t i) {
   return station.started_before(station.full_card_back_us(i)) - i;
 }
 
-// The count rises or stays from change to change and falls through a night, when no card is
-// started: it is largest for the first card that is back after the last change of a day, or for the
-// last card. Their backs span at most 24 hours, so two nights are all there are.
+// Along a day the count changes one way only, but for the nights, when no card is started: it is
+// largest for the first card of the day, or the first that is back after the last change of a day,
+// or the last card. The backs of a day span at most 24 hours, so there are two nights at most.
 std::int64_t needed_for_full_cards(const RotationDay& day, const Station& station) {
   const std::int64_t last = day.cards_per_day - 2;
   if (last < 0) return 0;
   const std::int64_t first_back = station.full_card_back_us(0);
   const std::int64_t last_change = (day.cards_per_day - 1) * day.change_us;
   const std::int64_t first_night = first_back / kFullDayUs * kFullDayUs + last_change;
-  std::int64_t most = 0;
+  std::int64_t most = needed_for(station, 0);
   for (const std::int64_t night : {first_night, first_night + kFullDayUs}) {
-    const std::int64_t first_after =
-        night < first_back ? 0 : (night - first_back) / station.step_us() + 1;
-    most = std::max(most, needed_for(station, std::min(last, first_after)));
+    most = std::max(most, needed_for(station, std::min(last, station.first_back_after(night))));
   }
   return most;
 }

@@ -33,9 +33,9 @@ struct Rotation {
 /// shoot without end. When copying can never keep up no number is enough, and it is 0.
 ///
 /// The work is constant however many cards a day has: between two nights the wait for a card
-/// changes steadily from one card to the next, so only the cards around each night and at the ends
-/// of the day are followed through. Exact; without queue and night it is ceil(C / T) + 1 for a
-/// change every T and C from hand-over to return.
+/// changes steadily from one card to the next, so only the first card after each night and those at
+/// the ends of the day are followed through. Exact; without queue and night it is ceil(C / T) + 1
+/// for a change every T and C from hand-over to return.
 /// @source own derivation, docs/formulas/store.md, "Cards in rotation".
 [[nodiscard]] Rotation cards_in_rotation(const RotationDay& day);
 

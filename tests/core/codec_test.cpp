@@ -275,12 +275,13 @@ TEST_CASE("Lossless coding of raw saves up to about 40 % (common practice, no so
 TEST_CASE("16:9 resampled to 4096 against a 4:3-like open gate saves about a third") {
   // Common practice, no source. Sensors of invented sizes, 4.3K to 4.5K wide, 12-bit packed raw.
   const PackedForm raw = packed_bayer(12);
-  constexpr std::array<std::array<std::int64_t, 2>, 3> kOpenGates = {
-      {{4320, 3240}, {4416, 3184}, {4480, 3168}}};
-  for (const auto& [width, height] : kOpenGates) {
-    CAPTURE(width);
+  struct OpenGate {
+    std::int64_t width, height;
+  };
+  for (const OpenGate& gate : {OpenGate{4320, 3240}, OpenGate{4416, 3184}, OpenGate{4480, 3168}}) {
+    CAPTURE(gate.width);
     const double share = static_cast<double>(exact_bytes(raw, 4096, 2304)) /
-                         static_cast<double>(exact_bytes(raw, width, height));
+                         static_cast<double>(exact_bytes(raw, gate.width, gate.height));
     CHECK(1 - share == doctest::Approx(1.0 / 3).epsilon(0.03));
   }
 }

@@ -66,7 +66,8 @@ RotationDay random_day(std::mt19937_64& random, std::int64_t grain) {
   RotationDay day;
   day.cards_per_day = between(random, 1, 40);
   day.cameras = between(random, 1, 4);
-  day.day_us = between(random, 1, kDay / grain) * grain;
+  const std::int64_t shortest = between(random, 0, 2) == 0 ? kDay - kDay / 20 : grain;
+  day.day_us = between(random, shortest / grain, kDay / grain) * grain;
   day.change_us = std::max<std::int64_t>(1, day.day_us / day.cards_per_day);
   if (day.cards_per_day > 1) {
     const std::int64_t longest = (day.day_us - 1) / (day.cards_per_day - 1);
@@ -74,7 +75,8 @@ RotationDay random_day(std::mt19937_64& random, std::int64_t grain) {
         1, between(random, day.change_us, std::max(day.change_us, longest)) / grain * grain);
   }
   const std::int64_t most = kDay / (day.cards_per_day * day.cameras);
-  day.copy_us = std::max<std::int64_t>(1, between(random, 1, most) / grain * grain);
+  const std::int64_t quickest = between(random, 0, 1) == 0 ? most - most / 8 : 1;
+  day.copy_us = std::max<std::int64_t>(1, between(random, quickest, most) / grain * grain);
   day.last_copy_us = between(random, 0, day.copy_us) / grain * grain;
   day.travel_us = between(random, 0, 3) == 0 ? 0 : between(random, 0, 2 * kDay) / grain * grain;
   day.return_us = between(random, 0, kDay / 8) / grain * grain;
@@ -125,6 +127,22 @@ TEST_CASE("Without queue or night it is ceil(C / T) + 1") {
       }
     }
   }
+}
+
+TEST_CASE("What is left over at night holds up the next day") {
+  // The last cards come at 1425 and 1438 and are copied at 1515 and 1605; the next day's first
+  // comes at 1535 and waits 70. A card every 95 that takes 90 works off 5 of it each time: the
+  // fourteenth still waits 5 and is back at 1445 instead of 1440, after one more card has been
+  // started.
+  RotationDay day{.cards_per_day = 16,
+                  .day_us = 1438 * kMinute,
+                  .change_us = 95 * kMinute,
+                  .copy_us = 90 * kMinute,
+                  .last_copy_us = 90 * kMinute,
+                  .return_us = 20 * kMinute};
+  CHECK(cards_in_rotation(day).cards == 4);
+  day.last_copy_us = 20 * kMinute;
+  CHECK(cards_in_rotation(day).cards == 3);
 }
 
 TEST_CASE("A worked day: 20-minute cards, 45 minutes away, four in rotation") {
