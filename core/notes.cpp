@@ -11,6 +11,8 @@ namespace {
 
 constexpr double kHeadroomNeeded = 1;
 constexpr double kHeadroomCaution = 1.2;
+/// Nearer than about 21 focal lengths breathing shows on most lenses. common practice, no source
+constexpr double kCloseMagnification = 0.05;
 constexpr double kScaleRounding = 1e-9;
 constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
 constexpr int kMostDecimals = 9;
@@ -197,7 +199,8 @@ void note_cover(Notes& notes, const Plan& plan, const Report& report) {
 }
 
 void note_see(Notes& notes, const Report& report) {
-  notes.caution_if(report.see.close_range, Topic::see_close_range, report.see.focus_m);
+  notes.caution_if(report.see.magnification > kCloseMagnification, Topic::see_close_range,
+                   report.see.focus_m);
   notes.add(Topic::see_t_stop, Severity::caution, report.see.f_number);
 }
 

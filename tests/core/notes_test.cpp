@@ -303,7 +303,7 @@ std::vector<Report> varied_reports() {
   bad.frames.front().anchor_limited = true;
   bad.cover.interpolated = true;
   bad.cover.frame.covered = bad.cover.protected_area.covered = bad.cover.mode.covered = false;
-  bad.see.close_range = true;
+  bad.see.magnification = 0.2;
   bad.resolve.mandate.met = false;
   bad.resolve.mandate_across = {.required = 4000, .have = 3000, .met = false};
   bad.resolve.vertical_sampled_scale = 1.5;

@@ -3,12 +3,22 @@
 
 namespace widegate::cli {
 
+Action set_up_chart(CLI::App& command);
 Action set_up_check(CLI::App& command);
 Action set_up_evaluate(CLI::App& command);
+Action set_up_link(CLI::App& command);
+Action set_up_open(CLI::App& command);
+Action set_up_sheet(CLI::App& command);
+Action set_up_why(CLI::App& command);
 
 std::span<const Verb> verbs() {
   static constexpr Verb kVerbs[] = {
       {"evaluate", "Everything that follows from a plan", set_up_evaluate},
+      {"why", "How the numbers of a report came about", set_up_why},
+      {"sheet", "The printed sheet, as HTML", set_up_sheet},
+      {"chart", "The frame-line chart, as SVG", set_up_chart},
+      {"link", "The plan as a link", set_up_link},
+      {"open", "The plan of a link, as JSON", set_up_open},
       {"check", "Say what is wrong with plans, catalogues and framing lists", set_up_check},
   };
   return kVerbs;

@@ -1,0 +1,47 @@
+// widegate link PLAN.json: the plan as a link. widegate open LINK: the plan of a link.
+#include "core/link.h"
+#include "core/plan_json.h"
+#include "tools/cli/files.h"
+#include "tools/cli/plan_source.h"
+#include "tools/cli/verb.h"
+
+namespace widegate::cli {
+
+Action set_up_link(CLI::App& command) {
+  struct Options {
+    std::shared_ptr<PlanSource> source;
+    std::string address;
+  };
+  auto options = std::make_shared<Options>();
+  options->source = PlanSource::add_to(command);
+  command.add_option("--address", options->address, "Address of the app to put before the link");
+  return [options] {
+    const auto loaded = options->source->load();
+    if (!loaded) return ExitCode::bad_input;
+    const std::string link = plan_to_link(loaded->plan);
+    const std::string whole = options->address.empty() ? link : options->address + "#" + link;
+    return write_text("-", whole + "\n") ? ExitCode::fine : ExitCode::bad_input;
+  };
+}
+
+Action set_up_open(CLI::App& command) {
+  struct Options {
+    std::string link;
+    std::vector<std::string> catalogue_files;
+  };
+  auto options = std::make_shared<Options>();
+  command.add_option("LINK", options->link, "A link, or an address with one")->required();
+  add_catalogue_option(command, options->catalogue_files);
+  return [options] {
+    const auto library = load_library(options->catalogue_files);
+    if (!library) return ExitCode::bad_input;
+    const Checked<Plan> plan = plan_from_link(options->link, *library);
+    if (!plan) {
+      print_problems("link", plan.error());
+      return ExitCode::bad_input;
+    }
+    return write_text("-", plan_to_json(*plan)) ? ExitCode::fine : ExitCode::bad_input;
+  };
+}
+
+}  // namespace widegate::cli

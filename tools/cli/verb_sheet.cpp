@@ -1,0 +1,80 @@
+// widegate sheet PLAN.json: the printed sheet. widegate chart PLAN.json: the frame-line chart.
+#include <map>
+
+#include "core/chart.h"
+#include "core/evaluate.h"
+#include "core/link.h"
+#include "core/sheet.h"
+#include "tools/cli/files.h"
+#include "tools/cli/plan_source.h"
+#include "tools/cli/verb.h"
+
+namespace widegate::cli {
+namespace {
+
+/// The plan's report; nothing when the plan has problems, which are then printed.
+std::optional<Report> report_of(const LoadedPlan& loaded) {
+  Report report = evaluate(loaded.plan, loaded.library);
+  if (report.problems.empty()) return report;
+  print_problems("plan", report.problems);
+  return std::nullopt;
+}
+
+ExitCode written(const std::string& file, const std::string& text) {
+  return write_text(file, text) ? ExitCode::fine : ExitCode::bad_input;
+}
+
+}  // namespace
+
+Action set_up_sheet(CLI::App& command) {
+  struct Options {
+    std::shared_ptr<PlanSource> source;
+    std::string output = "-";
+    std::string address;
+    bool working = false;
+  };
+  auto options = std::make_shared<Options>();
+  options->source = PlanSource::add_to(command);
+  command.add_option("-o,--output", options->output, "File to write; - for standard output");
+  command.add_option("--address", options->address,
+                     "Address of the app, for the link and its QR code");
+  command.add_flag("--working", options->working, "Add the workings on further pages");
+  return [options] {
+    const auto loaded = options->source->load();
+    if (!loaded) return ExitCode::bad_input;
+    const auto report = report_of(*loaded);
+    if (!report) return ExitCode::bad_input;
+    const std::string link = options->address + "#" + plan_to_link(loaded->plan);
+    return written(options->output,
+                   sheet_html(loaded->plan, *report, loaded->library,
+                              {.link = link, .style_href = "", .with_working = options->working}));
+  };
+}
+
+Action set_up_chart(CLI::App& command) {
+  struct Options {
+    std::shared_ptr<PlanSource> source;
+    std::string output = "-";
+    ChartOptions chart;
+  };
+  static const std::map<std::string, ChartGround> kGrounds = {
+      {"black", ChartGround::black},
+      {"white", ChartGround::white},
+      {"transparent", ChartGround::transparent}};
+  auto options = std::make_shared<Options>();
+  options->source = PlanSource::add_to(command);
+  command.add_option("-o,--output", options->output, "File to write; - for standard output");
+  command.add_option("--ground", options->chart.ground, "black, white or transparent")
+      ->transform(CLI::CheckedTransformer(kGrounds));
+  command.add_flag("--desqueezed", options->chart.desqueezed,
+                   "Draw as seen after de-squeeze instead of as recorded");
+  return [options] {
+    const auto loaded = options->source->load();
+    if (!loaded) return ExitCode::bad_input;
+    const auto report = report_of(*loaded);
+    if (!report) return ExitCode::bad_input;
+    return written(options->output, chart_svg(frame_chart(*report, options->chart)));
+  };
+}
+
+}  // namespace widegate::cli
