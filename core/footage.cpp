@@ -25,6 +25,17 @@ std::int64_t audio_bytes_per_s(const Running& run) {
   return at_speed ? run.audio_channels * kSampleRate * kBytesPerSample : 0;
 }
 
+std::optional<Stream> stream_of(std::int64_t frame_bytes, const Running& run,
+                                const Container& container) {
+  const std::int64_t audio = audio_bytes_per_s(run);
+  const std::int64_t channels = audio > 0 ? run.audio_channels : 0;
+  const auto stored = (Wide(frame_bytes) + container.bytes_per_frame +
+                       Wide(container.audio_bytes_per_frame_and_channel) * channels)
+                          .count();
+  if (!stored) return std::nullopt;
+  return Stream{.frame_bytes = *stored, .audio_bytes_per_s = audio, .rate = run.sensor_rate};
+}
+
 Footage footage_of(const Plan& plan) {
   const Shooting& shooting = plan.shooting;
   Footage footage{.sensor_rate = plan.run.sensor_rate,

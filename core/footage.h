@@ -3,7 +3,9 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 
+#include "core/catalogue.h"
 #include "core/plan.h"
 #include "core/rational.h"
 #include "core/wide.h"
@@ -33,6 +35,11 @@ struct Stream {
 /// (common practice, no source).
 /// @param run  audio_channels 0 or more; rates above 0.
 [[nodiscard]] std::int64_t audio_bytes_per_s(const Running& run);
+
+/// One coded frame as it is stored: with the container's share and, at speed, that of the sound.
+/// @return nothing when it is 2^53 bytes or more.
+[[nodiscard]] std::optional<Stream> stream_of(std::int64_t frame_bytes, const Running& run,
+                                              const Container& container);
 
 /// Running time, taken to the nearest microsecond where a plan states hours or minutes.
 ///

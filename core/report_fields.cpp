@@ -285,20 +285,6 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.end_object();
 }
 
-std::string_view limit_key(RateLimit limit) {
-  switch (limit) {
-    case RateLimit::none:
-      return "none";
-    case RateLimit::mode:
-      return "mode";
-    case RateLimit::recording:
-      return "recording";
-    case RateLimit::card:
-      return "card";
-  }
-  return "none";
-}
-
 void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.begin_object("flicker");
   v.number("mains_hz", flicker.mains_hz);
@@ -331,7 +317,7 @@ void visit_run(const RunReport& run, Visitor& v) {
   } else {
     v.nothing("rate_ceiling_fps");
   }
-  v.text("rate_limited_by", limit_key(run.rate_limited_by));
+  v.text("rate_limited_by", rate_limit_key(run.rate_limited_by));
   v.flag("rate_allowed", run.rate_allowed);
   v.span("screen_minutes_per_card", run.screen_minutes_per_card);
   v.text("card_timecode", run.card_timecode);
@@ -415,6 +401,20 @@ void visit_problems(const Problems& problems, Visitor& v) {
 }
 
 }  // namespace
+
+std::string_view rate_limit_key(RateLimit limit) {
+  switch (limit) {
+    case RateLimit::none:
+      return "none";
+    case RateLimit::mode:
+      return "mode";
+    case RateLimit::recording:
+      return "recording";
+    case RateLimit::card:
+      return "card";
+  }
+  return "none";
+}
 
 void visit_report(const Report& report, ReportVisitor& visitor) {
   if (!report.problems.empty()) return visit_problems(report.problems, visitor);

@@ -35,6 +35,9 @@ class ReportVisitor {
   virtual void nothing(std::string_view key) = 0;
 };
 
+/// "none", "mode", "recording", "card".
+[[nodiscard]] std::string_view rate_limit_key(RateLimit limit);
+
 /// Walks a valid report in the order of the questions. A report with problems has only these.
 void visit_report(const Report& report, ReportVisitor& visitor);
 

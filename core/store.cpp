@@ -35,11 +35,6 @@ struct Figures {
   double wrangler_cost = 0;
 };
 
-Wide stored_bytes(std::int64_t frame_bytes, const Container& container, std::int64_t channels) {
-  return Wide(frame_bytes) + container.bytes_per_frame +
-         Wide(container.audio_bytes_per_frame_and_channel) * channels;
-}
-
 void add_money(Figures& figures, const Setting& setting) {
   const Shooting& shooting = setting.plan.shooting;
   const auto cameras = static_cast<double>(shooting.units * shooting.cameras_per_unit);
@@ -52,12 +47,9 @@ void add_money(Figures& figures, const Setting& setting) {
 
 tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Setting& setting) {
   const tl::unexpected<StoreFault> too_large(StoreFault::too_large);
-  const std::int64_t channels = setting.audio_bytes_per_s > 0 ? setting.plan.run.audio_channels : 0;
-  const auto stored = stored_bytes(frame_bytes, setting.parts.container, channels).count();
-  if (!stored) return too_large;
-  const Stream stream{.frame_bytes = *stored,
-                      .audio_bytes_per_s = setting.audio_bytes_per_s,
-                      .rate = setting.plan.run.sensor_rate};
+  const auto made = stream_of(frame_bytes, setting.plan.run, setting.parts.container);
+  if (!made) return too_large;
+  const Stream& stream = *made;
   if (frames_per_card(stream, setting.use.usable_bytes) == 0) {
     return tl::unexpected(StoreFault::card_too_small);
   }
@@ -67,7 +59,7 @@ tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Set
   if (!card || !archive) return too_large;
 
   const CopySpeed& copy = setting.use.copy;
-  Figures figures{.stored_bytes = *stored,
+  Figures figures{.stored_bytes = stream.frame_bytes,
                   .bytes_per_s = stream.bytes_per_s().to_double(),
                   .card = *card,
                   .archive = *archive};

@@ -59,6 +59,14 @@ std::optional<std::int64_t> frames_per_card(const Stream& stream, std::int64_t u
   return floor_div(Wide(usable_bytes) * stream.rate.num(), speed.num).count();
 }
 
+double minutes_of(std::int64_t frames, Rational rate) {
+  return static_cast<double>(frames) / rate.to_double() / kSecondsPerMinute;
+}
+
+double write_headroom(const Stream& stream, std::int64_t write_bytes_per_s) {
+  return static_cast<double>(write_bytes_per_s) / stream.bytes_per_s().to_double();
+}
+
 std::optional<CardFigures> card_figures(const Stream& stream, const Footage& footage,
                                         const CardUse& use) {
   const auto frames = frames_per_card(stream, use.usable_bytes);
@@ -73,10 +81,8 @@ std::optional<CardFigures> card_figures(const Stream& stream, const Footage& foo
   if (!all_cards || !running_us.ok() || !bytes_per_day.ok()) return std::nullopt;
 
   CardFigures figures{.frames_per_card = *frames, .cards_per_day = *cards};
-  const double bytes_per_s = stream.bytes_per_s().to_double();
-  figures.minutes_per_card =
-      static_cast<double>(*frames) / stream.rate.to_double() / kSecondsPerMinute;
-  figures.write_headroom = static_cast<double>(use.write_bytes_per_s) / bytes_per_s;
+  figures.minutes_per_card = minutes_of(*frames, stream.rate);
+  figures.write_headroom = write_headroom(stream, use.write_bytes_per_s);
   const std::int64_t least_day_us = running_us.count().value_or(kLargestExact);
   const std::int64_t day_us = std::max(use.day_us, least_day_us);
   figures.change_us =

@@ -40,6 +40,12 @@ struct CardFigures {
 [[nodiscard]] std::optional<std::int64_t> frames_per_card(const Stream& stream,
                                                           std::int64_t usable_bytes);
 
+/// Sensor running time of this many frames.
+[[nodiscard]] double minutes_of(std::int64_t frames, Rational rate);
+
+/// The card's speed over the data rate; under 1 it cannot keep up.
+[[nodiscard]] double write_headroom(const Stream& stream, std::int64_t write_bytes_per_s);
+
 /// Running time is spread evenly over the shooting day; a day shorter than the running time is
 /// taken as long as that, and more than 24 hours of it cannot be shot: then the rotation is not
 /// sustainable. No more cards are in rotation than the whole shoot fills; that many when the
