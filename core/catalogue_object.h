@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/catalogue.h"
+#include "core/catalogue_lists.h"
 #include "core/json_path.h"
 #include "core/json_text.h"
 
@@ -17,22 +18,5 @@ namespace widegate {
 
 /// Adds every list that is not empty, in a fixed order.
 void add_catalogue(Json& object, const Catalogue& catalogue);
-
-/// Calls visit(key, list) for every list of a catalogue, in the order of the document. A new list
-/// does not compile until it stands here.
-template <class AnyCatalogue, class Visit>
-void for_each_list(AnyCatalogue& catalogue, Visit visit) {
-  auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] =
-      catalogue;
-  visit("cameras", cameras);
-  visit("lens_sets", lens_sets);
-  visit("codecs", codecs);
-  visit("cards", cards);
-  visit("links", links);
-  visit("drives", drives);
-  visit("tapes", tapes);
-  visit("checksums", checksums);
-  visit("containers", containers);
-}
 
 }  // namespace widegate

@@ -1,6 +1,7 @@
 #include "core/link_catalogue.h"
 
 #include "core/catalogue_fields.h"
+#include "core/catalogue_lists.h"
 #include "core/link_rows.h"
 #include "core/link_tags.h"
 
@@ -147,35 +148,20 @@ void read_list(LinkReader& reader, std::vector<Row>& rows) {
   }
 }
 
-/// Calls `each` with every list; a list that is forgotten here does not compile.
-template <class Any, class Each>
-void for_each_list(Any& catalogue, Each each) {
-  auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] =
-      catalogue;
-  each(cameras);
-  each(lens_sets);
-  each(codecs);
-  each(cards);
-  each(links);
-  each(drives);
-  each(tapes);
-  each(checksums);
-  each(containers);
-}
-
 }  // namespace
 
 void write_catalogue(LinkWriter& writer, const Catalogue& catalogue) {
   const bool empty = catalogue == Catalogue{};
   writer.count(empty ? 0 : 1);
   if (empty) return;
-  for_each_list(catalogue, [&writer](const auto& rows) { write_list(writer, rows); });
+  for_each_list(catalogue,
+                [&writer](std::string_view, const auto& rows) { write_list(writer, rows); });
 }
 
 Catalogue read_catalogue(LinkReader& reader) {
   Catalogue catalogue;
   if (reader.count() == 0) return catalogue;
-  for_each_list(catalogue, [&reader](auto& rows) { read_list(reader, rows); });
+  for_each_list(catalogue, [&reader](std::string_view, auto& rows) { read_list(reader, rows); });
   return catalogue;
 }
 
