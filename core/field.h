@@ -87,7 +87,7 @@ struct Field : FieldSpec {
   FieldValue (*read)(const Owner& owner, std::size_t line) = nullptr;
   /// The value has passed value_accepted().
   void (*write)(Owner& owner, std::size_t line, const FieldValue& value) = nullptr;
-  const void* holder = nullptr;  ///< holder_tag of the struct that declares the member.
+  std::uint64_t holder = 0;  ///< holder_id of the struct that declares the member.
 };
 
 /// True for printable UTF-8: no control characters, no malformed or overlong sequences.
@@ -216,9 +216,16 @@ constexpr FieldKind kind_of(const FieldSpec& spec) {
 
 }  // namespace field_detail
 
-/// Its address stands for the struct T in Field::holder.
+/// A number that stands for the struct T in Field::holder: FNV-1a of the compiler's name for it
+/// (addresses cannot be compared at compile time under GCC's sanitizers).
 template <class T>
-inline constexpr char holder_tag = 0;
+[[nodiscard]] consteval std::uint64_t holder_id() {
+  std::uint64_t hash = 0xcbf29ce484222325;
+  for (const char c : std::string_view(__PRETTY_FUNCTION__)) {
+    hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001b3;
+  }
+  return hash;
+}
 
 /// One row of a table of fields: field<&Plan::lens, &LensChoice::focal_mm>({...}). Kind and
 /// optional follow from the member's type (and "fps" makes a fraction a rate, ids make a text an
@@ -237,7 +244,7 @@ template <auto... Path>
   row.write = [](Owner& owner, std::size_t line, const FieldValue& value) {
     field_detail::from_value(field_detail::follow<Path...>(owner, line), value);
   };
-  row.holder = &holder_tag<typename Last::holder>;
+  row.holder = holder_id<typename Last::holder>();
   return row;
 }
 
@@ -247,7 +254,7 @@ template <class Holder, class Table>
 [[nodiscard]] consteval std::size_t rows_of(const Table& table) {
   std::size_t count = 0;
   for (const auto& row : table) {
-    if (row.holder == &holder_tag<Holder>) ++count;
+    if (row.holder == holder_id<Holder>()) ++count;
   }
   return count;
 }
