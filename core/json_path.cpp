@@ -24,7 +24,7 @@ std::string escaped(std::string_view name) {
 }  // namespace
 
 std::string JsonPath::text() const {
-  const std::string above = parent_ != nullptr ? parent_->text() : std::string();
+  std::string above = parent_ != nullptr ? parent_->text() : std::string();
   switch (step_) {
     case Step::pointer:
       return above + std::string(text_);

@@ -33,7 +33,7 @@ class Front {
   Rows best_first() {
     Rows order(merits_.size());
     std::iota(order.begin(), order.end(), Row{0});
-    std::ranges::sort(order, [this](Row a, Row b) { return merits_[a] > merits_[b]; });
+    std::sort(order.begin(), order.end(), [this](Row a, Row b) { return merits_[a] > merits_[b]; });
     representative_.resize(order.size());
     Row first = 0;
     for (const Row row : order) {
@@ -59,7 +59,8 @@ class Front {
     for (const Row row : rows) {
       if (dominated_[row] == 0) kept.push_back(row);
     }
-    std::ranges::sort(kept, [this](Row a, Row b) { return merits_[a][2] > merits_[b][2]; });
+    std::sort(kept.begin(), kept.end(),
+              [this](Row a, Row b) { return merits_[a][2] > merits_[b][2]; });
     return kept;
   }
 
@@ -88,10 +89,10 @@ class Front {
     for (const Row row : above) values.push_back(merits_[row][1]);
     for (const Row row : below) values.push_back(merits_[row][1]);
     const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::ranges::nth_element(values, middle);
+    std::nth_element(values.begin(), middle, values.end());
     const double value = *middle;
-    const auto [least, most] = std::ranges::minmax(values);
-    return {.value = value, .value_is_high = least < value, .one_value = least == most};
+    const auto [least, most] = std::minmax_element(values.begin(), values.end());
+    return {.value = value, .value_is_high = *least < value, .one_value = *least == *most};
   }
 
   struct Parts {

@@ -28,7 +28,7 @@ struct FormulaRow {
   std::string_view unit;
   std::string_view formula;  ///< Empty: chosen in the plan, or read from the library.
   std::string_view source;
-  std::string_view when = "";  ///< "key=value": this row holds only then. Earlier rows win.
+  std::string_view when = {};  ///< "key=value": this row holds only then. Earlier rows win.
   WithFrameSize with_frame_size = WithFrameSize::rises;
 };
 
