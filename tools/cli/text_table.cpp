@@ -13,8 +13,9 @@ constexpr std::size_t kMarkWidth = 9;
 
 /// Characters, not bytes, of UTF-8 text.
 std::size_t width_of(std::string_view text) {
-  return static_cast<std::size_t>(std::ranges::count_if(
-      text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+  }));
 }
 
 /// The first `width` characters.

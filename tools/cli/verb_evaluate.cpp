@@ -31,8 +31,9 @@ Action set_up_evaluate(CLI::App& command) {
     const std::string text = options->json ? report_to_json(report) + "\n"
                                            : report_table(loaded->plan, report, loaded->library);
     if (!write_text("-", text)) return ExitCode::bad_input;
-    const bool fails = std::ranges::any_of(
-        report.notes, [](const Note& note) { return note.severity == Severity::fail; });
+    const bool fails = std::any_of(report.notes.begin(), report.notes.end(), [](const Note& note) {
+      return note.severity == Severity::fail;
+    });
     return options->strict && fails ? ExitCode::requirement_failed : ExitCode::fine;
   };
 }
