@@ -49,4 +49,11 @@ void print_problems(const std::string& file, const Problems& problems) {
   }
 }
 
+void print_cautions(const std::string& file, const Problems& warnings) {
+  for (const Problem& warning : warnings) {
+    std::fprintf(stderr, "%s: caution: %s: %s; expected %s\n", file.c_str(),
+                 warning.pointer.c_str(), warning.value.c_str(), warning.accepted.c_str());
+  }
+}
+
 }  // namespace widegate::cli

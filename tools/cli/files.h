@@ -19,4 +19,7 @@ namespace widegate::cli {
 /// One line a problem on standard error: "FILE: POINTER: VALUE is not accepted; expected ...".
 void print_problems(const std::string& file, const Problems& problems);
 
+/// The same for what was taken all the same: "FILE: caution: POINTER: VALUE; expected ...".
+void print_cautions(const std::string& file, const Problems& warnings);
+
 }  // namespace widegate::cli

@@ -55,11 +55,16 @@ ExitCode check_catalogue_text(const std::string& file, const std::string& text,
 ExitCode check_framing_text(const std::string& file, const std::string& text) {
   const auto reading = fdl::read_document(text);
   if (!reading) return tell(file, "framing decision list", reading.error());
-  for (const Problem& warning : reading->warnings) {
-    std::fprintf(stderr, "%s: caution: %s: %s; expected %s\n", file.c_str(),
-                 warning.pointer.c_str(), warning.value.c_str(), warning.accepted.c_str());
-  }
+  print_cautions(file, reading->warnings);
   return tell(file, "framing decision list", {});
+}
+
+/// A framing decision list has a uuid and a version; one that only carries templates has no
+/// contexts.
+bool looks_like_framing(const std::string& text) {
+  const auto has = [&](const char* key) { return text.find(key) != std::string::npos; };
+  return has("\"contexts\"") || has("\"canvas_templates\"") || has("\"framing_intents\"") ||
+         (has("\"uuid\"") && has("\"version\""));
 }
 
 /// The kind of a document shows in the keys of its root.
@@ -70,7 +75,7 @@ ExitCode check_text(const std::string& file, const std::string& text, const Cata
   if (has("widegate_plan")) return check_plan_text(file, text, library, strict);
   if (has("widegate_catalogue")) return check_catalogue_text(file, text, library);
   // The text itself is looked at: a framing list has its own reader, with its own limits.
-  if (text.find("\"contexts\"") != std::string::npos) return check_framing_text(file, text);
+  if (looks_like_framing(text)) return check_framing_text(file, text);
   if (!document) return tell(file, "", document.error());
   return tell(file, "",
               {{"", shown_json(*document),

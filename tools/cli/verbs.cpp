@@ -10,6 +10,7 @@ Action set_up_link(CLI::App& command);
 Action set_up_open(CLI::App& command);
 Action set_up_sheet(CLI::App& command);
 Action set_up_why(CLI::App& command);
+Action set_up_fdl(CLI::App& command);
 
 std::span<const Verb> verbs() {
   static constexpr Verb kVerbs[] = {
@@ -20,6 +21,7 @@ std::span<const Verb> verbs() {
       {"link", "The plan as a link", set_up_link},
       {"open", "The plan of a link, as JSON", set_up_open},
       {"check", "Say what is wrong with plans, catalogues and framing lists", set_up_check},
+      {"fdl", "Framing decision lists: from a plan, into a plan, through a template", set_up_fdl},
   };
   return kVerbs;
 }

@@ -131,6 +131,12 @@ TEST_CASE("documents built to exhaust the reader are refused") {
   CHECK(problems_of(wide).size() == 1);
 }
 
+TEST_CASE("a key that occurs twice in an object is refused") {
+  const Problems problems = problems_of(R"({"_x": {"a": 1, "a": 2}})");
+  REQUIRE(problems.size() == 1);
+  CHECK(problems[0].pointer == "/_x/a");
+}
+
 TEST_CASE("brackets and colons inside text do not count as structure") {
   const std::string brackets(200, '[');
   const std::string text =
@@ -145,7 +151,7 @@ TEST_CASE("long values are shortened at a character") {
       kSample, R"([{"op":"replace","path":"/framing_intents/0/id","value":")" + label + R"("}])"));
   REQUIRE(problems.size() == 1);
   CHECK(problems[0].value.size() <= 80);
-  CHECK(problems[0].value.ends_with("\xbc..."));
+  CHECK(problems[0].value.ends_with("\xbc...\""));
 }
 
 TEST_CASE("a clip is a file or a sequence, not both; its index mark is one character") {
