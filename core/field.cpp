@@ -204,8 +204,8 @@ std::string in_quotes(std::string_view text) {
   constexpr std::size_t kRoom = kShownBytes - 5;  // two quotes and three dots
   std::string result = "\"";
   while (!text.empty()) {
-    if (result.size() > kRoom) return result + "...\"";
     const std::size_t length = sequence_length(text);
+    if (result.size() + std::max<std::size_t>(length, 1) > kRoom + 1) return result + "...\"";
     const bool printable = length > 0 && is_printable(text);
     result += printable ? text.substr(0, length) : "?";
     text.remove_prefix(length > 0 ? length : 1);
