@@ -60,24 +60,18 @@ Quotient Footage::frames_per_day() const {
   return {Wide(microseconds) * rate.num(), Wide(kSecondUs) * rate.den() * shared};
 }
 
-Quotient Footage::bytes_per_day(Stream stream) const {
-  stream.rate = rate;
-  const Quotient speed = stream.bytes_per_s();
-  const std::int64_t shared = whole_shoot ? camera_days : 1;
-  return {Wide(microseconds) * speed.num, speed.den * kSecondUs * shared};
-}
-
 Quotient Footage::microseconds_per_day() const {
   if (!whole_shoot) return {microseconds, 1};
   const Quotient frames = frames_per_day();
   return {frames.num * kSecondUs * sensor_rate.den(), frames.den * sensor_rate.num()};
 }
 
-Quotient Footage::total_bytes(Stream stream) const {
+FootageBytes Footage::bytes(Stream stream) const {
   stream.rate = rate;
-  const Quotient speed = stream.bytes_per_s();
-  const std::int64_t times = whole_shoot ? 1 : camera_days;
-  return {Wide(microseconds) * times * speed.num, speed.den * kSecondUs};
+  const Quotient bytes_per_s = stream.bytes_per_s();
+  const Quotient stated{bytes_per_s.num * microseconds, bytes_per_s.den * kSecondUs};
+  if (whole_shoot) return {.per_day = {stated.num, stated.den * camera_days}, .total = stated};
+  return {.per_day = stated, .total = {stated.num * camera_days, stated.den}};
 }
 
 }  // namespace widegate

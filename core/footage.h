@@ -41,6 +41,12 @@ struct Stream {
 [[nodiscard]] std::optional<Stream> stream_of(std::int64_t frame_bytes, const Running& run,
                                               const Container& container);
 
+/// Bytes of the same footage.
+struct FootageBytes {
+  Quotient per_day;  ///< Of one camera and day.
+  Quotient total;    ///< Of all cameras and days.
+};
+
 /// Running time, taken to the nearest microsecond where a plan states hours or minutes.
 ///
 /// Recorded hours are sensor running time: frames = time * sensor rate. Script minutes times
@@ -54,13 +60,11 @@ struct Footage {
   Rational sensor_rate = Rational();
   std::int64_t camera_days = 1;  ///< Units * cameras * days.
 
-  /// Of one camera and day.
+  /// Frames of one camera and day.
   [[nodiscard]] Quotient frames_per_day() const;
-  [[nodiscard]] Quotient bytes_per_day(Stream stream) const;
   /// Sensor running time of one camera and day.
   [[nodiscard]] Quotient microseconds_per_day() const;
-  /// Of all cameras and days.
-  [[nodiscard]] Quotient total_bytes(Stream stream) const;
+  [[nodiscard]] FootageBytes bytes(Stream stream) const;
 };
 
 /// @param plan  checked.

@@ -28,6 +28,9 @@ struct Setting {
 struct Figures {
   std::int64_t stored_bytes = 0;
   double bytes_per_s = 0;
+  std::int64_t frames_per_card = 0;
+  double minutes_per_card = 0;
+  double write_headroom = 0;
   CardFigures card;
   ArchiveFigures archive;
   double offload_hours_per_day = 0;
@@ -35,10 +38,15 @@ struct Figures {
   double wrangler_cost = 0;
 };
 
-void add_money(Figures& figures, const Setting& setting) {
+// Copying of one unit's day, and what cards and copying cost.
+void add_work(Figures& figures, double camera_bytes_per_day, const Setting& setting) {
   const Shooting& shooting = setting.plan.shooting;
+  const CopySpeed& copy = setting.use.copy;
   const auto cameras = static_cast<double>(shooting.units * shooting.cameras_per_unit);
   const auto station_days = static_cast<double>(shooting.units * shooting.days);
+  figures.offload_hours_per_day =
+      camera_bytes_per_day * static_cast<double>(shooting.cameras_per_unit) *
+      static_cast<double>(copy.passes) / static_cast<double>(copy.bytes_per_s) / kSecondsPerHour;
   figures.card_cost =
       static_cast<double>(figures.card.rotation.cards) * cameras * setting.parts.card.price;
   figures.wrangler_cost =
@@ -47,27 +55,24 @@ void add_money(Figures& figures, const Setting& setting) {
 
 tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Setting& setting) {
   const tl::unexpected<StoreFault> too_large(StoreFault::too_large);
-  const auto made = stream_of(frame_bytes, setting.plan.run, setting.parts.container);
-  if (!made) return too_large;
-  const Stream& stream = *made;
-  if (frames_per_card(stream, setting.use.usable_bytes) == 0) {
-    return tl::unexpected(StoreFault::card_too_small);
-  }
-  const auto card = card_figures(stream, setting.footage, setting.use);
-  const auto archive =
-      archive_figures(setting.plan.store, setting.parts, setting.footage.total_bytes(stream));
+  const auto stream = stream_of(frame_bytes, setting.plan.run, setting.parts.container);
+  if (!stream) return too_large;
+  const auto frames = frames_per_card(*stream, setting.use.usable_bytes);
+  if (!frames) return too_large;
+  if (*frames == 0) return tl::unexpected(StoreFault::card_too_small);
+  const FootageBytes bytes = setting.footage.bytes(*stream);
+  const auto card =
+      card_figures({.frames_per_card = *frames, .bytes_per_day = bytes.per_day}, setting.use);
+  const auto archive = archive_figures(setting.plan.store, setting.parts, bytes.total);
   if (!card || !archive) return too_large;
-
-  const CopySpeed& copy = setting.use.copy;
-  Figures figures{.stored_bytes = stream.frame_bytes,
-                  .bytes_per_s = stream.bytes_per_s().to_double(),
+  Figures figures{.stored_bytes = stream->frame_bytes,
+                  .bytes_per_s = stream->bytes_per_s().to_double(),
+                  .frames_per_card = *frames,
+                  .minutes_per_card = minutes_of(*frames, stream->rate),
+                  .write_headroom = write_headroom(*stream, setting.parts.card.write_bytes_per_s),
                   .card = *card,
                   .archive = *archive};
-  const double unit_bytes_per_day = setting.footage.bytes_per_day(stream).to_double() *
-                                    static_cast<double>(setting.use.cameras_per_unit);
-  figures.offload_hours_per_day = unit_bytes_per_day * static_cast<double>(copy.passes) /
-                                  static_cast<double>(copy.bytes_per_s) / kSecondsPerHour;
-  add_money(figures, setting);
+  add_work(figures, bytes.per_day.to_double(), setting);
   return figures;
 }
 
@@ -79,9 +84,9 @@ void report_cards(StoreReport& report, const Figures& light, const Figures& heav
   report.bytes_per_s = span(light.bytes_per_s, heavy.bytes_per_s);
   report.bytes_per_minute =
       span(light.bytes_per_s * kSecondsPerMinute, heavy.bytes_per_s * kSecondsPerMinute);
-  report.frames_per_card = range(light.card.frames_per_card, heavy.card.frames_per_card);
-  report.minutes_per_card = span(light.card.minutes_per_card, heavy.card.minutes_per_card);
-  report.write_headroom = span(light.card.write_headroom, heavy.card.write_headroom);
+  report.frames_per_card = range(light.frames_per_card, heavy.frames_per_card);
+  report.minutes_per_card = span(light.minutes_per_card, heavy.minutes_per_card);
+  report.write_headroom = span(light.write_headroom, heavy.write_headroom);
   report.cards_per_day = range(light.card.cards_per_day, heavy.card.cards_per_day);
   report.card_change_minutes = span(static_cast<double>(light.card.change_us) / kMinuteUs,
                                     static_cast<double>(heavy.card.change_us) / kMinuteUs);
@@ -130,13 +135,17 @@ void report_shared(StoreReport& report, const Setting& setting) {
   report.recorded_hours_per_day = setting.footage.microseconds_per_day().to_double() / kHourUs;
 }
 
-CardUse card_use(const Plan& plan, const StoreParts& parts, std::int64_t usable) {
+CardUse card_use(const Plan& plan, const StoreParts& parts, const Footage& footage,
+                 std::int64_t usable) {
+  const Quotient running = footage.microseconds_per_day();
   return {.usable_bytes = usable,
-          .write_bytes_per_s = parts.card.write_bytes_per_s,
           .copy = copy_speed(plan.store, parts),
+          .sensor_rate = plan.run.sensor_rate,
+          .frames_per_day = footage.frames_per_day(),
+          .running_us = floor_div(running.num, running.den).count().value_or(kLargestExact),
+          .day_us = std::max<std::int64_t>(1, microseconds_of_hours(plan.shooting.day_hours)),
           .days = plan.shooting.days,
           .cameras_per_unit = plan.shooting.cameras_per_unit,
-          .day_us = std::max<std::int64_t>(1, microseconds_of_hours(plan.shooting.day_hours)),
           .travel_us = microseconds_of_minutes(plan.store.travel_minutes),
           .return_us = microseconds_of_minutes(plan.store.return_minutes)};
 }
@@ -151,10 +160,11 @@ tl::expected<StoreReport, StoreFault> store_report(const Plan& plan, const Store
   if (!frame) return tl::unexpected(StoreFault::no_frame_size);
   const auto usable = usable_bytes(parts.card);
   if (!usable) return tl::unexpected(StoreFault::too_large);
+  const Footage footage = footage_of(plan);
   const Setting setting{.plan = plan,
                         .parts = parts,
-                        .footage = footage_of(plan),
-                        .use = card_use(plan, parts, *usable),
+                        .footage = footage,
+                        .use = card_use(plan, parts, footage, *usable),
                         .audio_bytes_per_s = audio_bytes_per_s(plan.run)};
   const auto light = figures_of(frame->least, setting);
   if (!light) return tl::unexpected(light.error());

@@ -28,8 +28,8 @@ enum class StoreFault {
   too_large,       ///< A count of frames, cards, drives or tapes would not be exact (2^53 or more).
 };
 
-/// Every figure of the Store question. Counts are exact; bytes over the whole shoot are exact to
-/// the nearest double. A lossless codec gives ranges: both ends are worked out in full.
+/// Every figure of the Store question. Counts are exact; bytes over the whole shoot hold 15
+/// digits. A lossless codec gives ranges: both ends are worked out in full.
 /// @param plan  checked; its run, shooting and store parts are used.
 /// @param recorded_width_pixels, recorded_height_pixels  raster of the file.
 /// @source docs/formulas/store.md.

@@ -11,7 +11,7 @@ namespace widegate {
 
 /// Figures for frames of one size, all units, cameras and days together.
 struct ArchiveFigures {
-  double shoot_total_bytes = 0;  ///< Exact to the nearest double.
+  double shoot_total_bytes = 0;  ///< To 15 digits.
   double copies_total_bytes = 0;
   std::int64_t drives = 0;
   std::int64_t tapes = 0;

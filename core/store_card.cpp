@@ -11,7 +11,7 @@ constexpr double kSecondsPerMinute = 60;
 
 // Saturated: longer than any day, and the rotation says so.
 std::int64_t copying_us(Wide bytes, const CopySpeed& copy) {
-  return ceil_div(bytes * copy.passes * kSecondUs, copy.bytes_per_s)
+  return ceil_div(bytes * (copy.passes * kSecondUs), copy.bytes_per_s)
       .count()
       .value_or(kLargestExact);
 }
@@ -24,15 +24,17 @@ std::int64_t last_copying_us(std::int64_t all_us, std::int64_t full_cards, std::
 
 // Clock time between changes: the day shared out as the running time is, rounded down, so that a
 // card is never needed later than it would be.
-std::int64_t change_us(std::int64_t cards_per_day, std::int64_t frames_per_card, Rational rate,
-                       std::int64_t day_us, std::int64_t running_us) {
+std::int64_t change_us(std::int64_t cards_per_day, std::int64_t frames_per_card, const CardUse& use,
+                       std::int64_t day_us) {
   if (cards_per_day <= 1) return day_us;
+  const Rational rate = use.sensor_rate;
   const Wide fill_us = floor_div(Wide(frames_per_card) * kSecondUs * rate.den(), rate.num());
+  const std::int64_t running_us = std::max<std::int64_t>(1, use.running_us);
   const auto change = floor_div(fill_us * day_us, running_us).count().value_or(day_us);
   return std::max<std::int64_t>(1, std::min(change, day_us / (cards_per_day - 1)));
 }
 
-Rotation rotation_of(const CardFigures& figures, Wide bytes_per_day, const CardUse& use,
+Rotation rotation_of(const CardFigures& figures, const CardLoad& load, const CardUse& use,
                      std::int64_t day_us) {
   if (day_us > kFullDayUs) return {.sustainable = false};
   RotationDay day{.cards_per_day = figures.cards_per_day,
@@ -42,6 +44,7 @@ Rotation rotation_of(const CardFigures& figures, Wide bytes_per_day, const CardU
                   .copy_us = copying_us(use.usable_bytes, use.copy),
                   .travel_us = use.travel_us,
                   .return_us = use.return_us};
+  const Wide bytes_per_day = ceil_div(load.bytes_per_day.num, load.bytes_per_day.den);
   day.last_copy_us =
       last_copying_us(copying_us(bytes_per_day, use.copy), day.cards_per_day - 1, day.copy_us);
   return cards_in_rotation(day);
@@ -67,27 +70,16 @@ double write_headroom(const Stream& stream, std::int64_t write_bytes_per_s) {
   return static_cast<double>(write_bytes_per_s) / stream.bytes_per_s().to_double();
 }
 
-std::optional<CardFigures> card_figures(const Stream& stream, const Footage& footage,
-                                        const CardUse& use) {
-  const auto frames = frames_per_card(stream, use.usable_bytes);
-  if (!frames || *frames == 0) return std::nullopt;
-  const Quotient shot = footage.frames_per_day();
-  const auto cards = ceil_div(shot.num, shot.den * *frames).count();
-  const auto all_cards = cards ? (Wide(*cards) * use.days).count() : cards;
-  const Quotient running = footage.microseconds_per_day();
-  const Wide running_us = floor_div(running.num, running.den);
-  const Quotient bytes = footage.bytes_per_day(stream);
-  const Wide bytes_per_day = ceil_div(bytes.num, bytes.den);
-  if (!all_cards || !running_us.ok() || !bytes_per_day.ok()) return std::nullopt;
+std::optional<CardFigures> card_figures(const CardLoad& load, const CardUse& use) {
+  const Quotient& shot = use.frames_per_day;
+  const Wide cards = ceil_div(shot.num, shot.den * load.frames_per_card);
+  const auto all_cards = (cards * use.days).count();
+  if (!all_cards || !load.bytes_per_day.ok()) return std::nullopt;
 
-  CardFigures figures{.frames_per_card = *frames, .cards_per_day = *cards};
-  figures.minutes_per_card = minutes_of(*frames, stream.rate);
-  figures.write_headroom = write_headroom(stream, use.write_bytes_per_s);
-  const std::int64_t least_day_us = running_us.count().value_or(kLargestExact);
-  const std::int64_t day_us = std::max(use.day_us, least_day_us);
-  figures.change_us =
-      change_us(*cards, *frames, stream.rate, day_us, std::max<std::int64_t>(1, least_day_us));
-  figures.rotation = rotation_of(figures, bytes_per_day, use, day_us);
+  CardFigures figures{.cards_per_day = *all_cards / use.days};
+  const std::int64_t day_us = std::max(use.day_us, use.running_us);
+  figures.change_us = change_us(figures.cards_per_day, load.frames_per_card, use, day_us);
+  figures.rotation = rotation_of(figures, load, use, day_us);
   if (!figures.rotation.sustainable || figures.rotation.cards > *all_cards) {
     figures.rotation.cards = *all_cards;
   }

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <random>
+
 namespace widegate {
 namespace {
 
@@ -57,6 +59,25 @@ TEST_CASE("Products agree with division, whichever half the digits are in") {
       REQUIRE(floor_div(product, left).to_double() == power_of_two(b).to_double());
       REQUIRE(ceil_div(product, power_of_two(b)).to_double() == left.to_double());
     }
+  }
+}
+
+TEST_CASE("Quotients are exact where doubles are not") {
+  std::mt19937_64 random(1);
+  const auto count = [&](int bits) {
+    return static_cast<std::int64_t>(random() >> (64 - bits)) | 1;
+  };
+  for (int round = 0; round < 20'000; ++round) {
+    const Wide divisor = Wide(count(1 + round % 63)) * count(1 + round % 10);
+    const std::int64_t quotient = count(1 + round % 53);
+    const Wide product = divisor * quotient;
+    if (!(product + divisor).ok()) continue;
+    CAPTURE(round);
+    CHECK(floor_div(product, divisor).count() == quotient);
+    CHECK(ceil_div(product, divisor).count() == quotient);
+    if (quotient == kLargestExact) continue;
+    CHECK(ceil_div(product + 1, divisor).count() == quotient + 1);
+    if (divisor.count() != 1) CHECK(floor_div(product + 1, divisor).count() == quotient);
   }
 }
 
