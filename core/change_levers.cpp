@@ -86,7 +86,15 @@ const FieldSpec* plan_limits() {
 template <const std::string_view& Pointer>
 const FieldSpec* card_limits() {
   const auto fields = row_fields<Card>();
-  return &*std::ranges::find(fields, Pointer, &FieldSpec::pointer);
+  return &*std::find_if(fields.begin(), fields.end(),
+                        [](const FieldSpec& spec) { return spec.pointer == Pointer; });
+}
+
+/// Sorts by a key, the smallest first; equal ones keep their order.
+template <class Value, class Key>
+void sort_by(std::vector<Value>& values, Key key) {
+  std::stable_sort(values.begin(), values.end(),
+                   [&key](const Value& a, const Value& b) { return key(a) < key(b); });
 }
 
 /// The rows of both catalogues without library rows that one's own stand in for.
@@ -105,8 +113,7 @@ std::vector<Conditions> focal_lengths(const RejectedFormat& format) {
   const double now = format.conditions.lens.focal_mm;
   std::vector<double> focals;
   for (const Lens& lens : format.conditions.lens_set->lenses) focals.push_back(lens.focal_mm);
-  std::ranges::stable_sort(focals, {},
-                           [now](double focal) { return std::max(focal / now, now / focal); });
+  sort_by(focals, [now](double focal) { return std::max(focal / now, now / focal); });
   std::vector<Conditions> settings(focals.size(), format.conditions);
   for (std::size_t i = 0; i < focals.size(); ++i) settings[i].lens.focal_mm = focals[i];
   return settings;
@@ -118,7 +125,7 @@ std::vector<Conditions> lens_sets(const RejectedFormat& format) {
   std::erase_if(sets, [&](const LensSet* set) {
     return set->id == lens.set || circle_at(*set, lens.focal_mm).interpolated;
   });
-  std::ranges::sort(sets, {}, [&](const LensSet* set) {
+  sort_by(sets, [&](const LensSet* set) {
     return std::tuple(circle_at(*set, lens.focal_mm).diameter_mm, std::string_view(set->id));
   });
   std::vector<Conditions> settings(sets.size(), format.conditions);
@@ -159,8 +166,7 @@ std::vector<Conditions> sensor_rates(const RejectedFormat& format) {
     if (limit) rates.push_back(*limit);
   }
   const double now = format.conditions.run.sensor_rate.to_double();
-  std::ranges::stable_sort(rates, {},
-                           [now](Rational rate) { return std::abs(rate.to_double() - now); });
+  sort_by(rates, [now](Rational rate) { return std::abs(rate.to_double() - now); });
   std::vector<Conditions> settings(rates.size(), format.conditions);
   for (std::size_t i = 0; i < rates.size(); ++i) settings[i].run.sensor_rate = rates[i];
   return settings;
@@ -169,7 +175,7 @@ std::vector<Conditions> sensor_rates(const RejectedFormat& format) {
 /// Slowest first.
 std::vector<Conditions> cards(const RejectedFormat& format) {
   auto rows = every_row(format.plan.own.cards, format.library.cards);
-  std::ranges::sort(rows, {}, [](const Card* card) {
+  sort_by(rows, [](const Card* card) {
     return std::tuple(card->write_bytes_per_s, card->capacity_bytes, std::string_view(card->id));
   });
   std::vector<Conditions> settings(rows.size(), format.conditions);

@@ -24,18 +24,19 @@ class RowsById {
     for (const auto* part : {&own, &library}) {
       for (const Row& row : *part) rows_.push_back(&row);
     }
-    std::ranges::stable_sort(rows_, {}, id_of);
-    const auto repeated = std::ranges::unique(rows_, {}, id_of);
-    rows_.erase(repeated.begin(), repeated.end());
+    std::stable_sort(rows_.begin(), rows_.end(),
+                     [](const Row* a, const Row* b) { return a->id < b->id; });
+    const auto end = std::unique(rows_.begin(), rows_.end(),
+                                 [](const Row* a, const Row* b) { return a->id == b->id; });
+    rows_.erase(end, rows_.end());
   }
   [[nodiscard]] const Row& operator[](std::string_view id) const {
-    return **std::ranges::lower_bound(rows_, id, {}, id_of);
+    return **std::lower_bound(rows_.begin(), rows_.end(), id,
+                              [](const Row* row, std::string_view key) { return row->id < key; });
   }
   [[nodiscard]] const std::vector<const Row*>& all() const { return rows_; }
 
  private:
-  static std::string_view id_of(const Row* row) { return row->id; }
-
   std::vector<const Row*> rows_;
 };
 
@@ -163,14 +164,15 @@ std::vector<RankedFormat> in_order(std::vector<RankedFormat> formats) {
   std::vector<Place> places(formats.size());
   for (std::size_t row = 0; row < formats.size(); ++row) {
     const Findings& findings = formats[row].figures.findings;
-    const auto reasons = std::ranges::count(findings, false, &Finding::met);
+    const auto reasons = std::count_if(findings.begin(), findings.end(),
+                                       [](const Finding& finding) { return !finding.met; });
     places[row] = {formats[row].score, static_cast<std::size_t>(reasons), row};
   }
   const auto ids = [&](const Place& place) {
     const FormatChoice& format = formats[place.row].format;
     return std::tie(format.camera, format.mode, format.recording, format.codec);
   };
-  std::ranges::sort(places, [&](const Place& a, const Place& b) {
+  std::sort(places.begin(), places.end(), [&](const Place& a, const Place& b) {
     if (a.reasons != b.reasons) return a.reasons < b.reasons;
     if (a.score != b.score) return a.score > b.score;
     return ids(a) < ids(b);
@@ -193,8 +195,7 @@ Ranking rank(const Plan& plan, const Catalogue& catalogue) {
   score(formats, plan);
   mark_pareto_front(formats);
   ranking.formats = in_order(std::move(formats));
-  const auto accepted = std::ranges::count(ranking.formats, true, &RankedFormat::accepted);
-  ranking.accepted = static_cast<std::size_t>(accepted);
+  for (const RankedFormat& format : ranking.formats) ranking.accepted += format.accepted ? 1 : 0;
   return ranking;
 }
 

@@ -92,7 +92,8 @@ std::string reason_text(Requirement requirement, const Finding& finding) {
 }
 
 bool all_met(const Findings& findings) {
-  return std::ranges::all_of(findings, [](const Finding& finding) { return finding.met; });
+  return std::all_of(findings.begin(), findings.end(),
+                     [](const Finding& finding) { return finding.met; });
 }
 
 }  // namespace widegate

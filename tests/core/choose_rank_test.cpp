@@ -52,11 +52,12 @@ std::vector<FormatChoice> order_of(const Ranking& ranking) {
 }
 
 bool same_rows(const Ranking& a, const Ranking& b) {
-  return std::ranges::equal(a.formats, b.formats, [](const auto& x, const auto& y) {
+  const auto same = [](const RankedFormat& x, const RankedFormat& y) {
     return x.format == y.format && x.accepted == y.accepted && x.score == y.score &&
            x.on_pareto_front == y.on_pareto_front && x.shares == y.shares &&
            x.figures.findings == y.figures.findings;
-  });
+  };
+  return std::equal(a.formats.begin(), a.formats.end(), b.formats.begin(), b.formats.end(), same);
 }
 
 RankedFormat only_format(const Plan& plan, const Catalogue& catalogue) {
@@ -444,8 +445,9 @@ TEST_CASE("adding a format that another one dominates changes nothing above it")
     const auto pick = std::uniform_int_distribution<std::size_t>(0, before.accepted - 1)(random);
     const Ranking after = rank(plan, with_dominated(catalogue, before.formats[pick].format));
     REQUIRE(after.problems.empty());
-    const auto place = std::ranges::find(after.formats, "dominated",
-                                         [](const RankedFormat& row) { return row.format.camera; });
+    const auto place =
+        std::find_if(after.formats.begin(), after.formats.end(),
+                     [](const RankedFormat& row) { return row.format.camera == "dominated"; });
     REQUIRE(place != after.formats.end());
     if (!place->accepted) continue;
     ++added;

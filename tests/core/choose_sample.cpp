@@ -150,6 +150,11 @@ std::size_t formats_of(const Camera& camera) {
   return count;
 }
 
+template <class Row>
+void shuffle(std::vector<Row>& rows, std::mt19937& random) {
+  std::shuffle(rows.begin(), rows.end(), random);
+}
+
 FormatChoice any_format(std::mt19937& random, const Catalogue& catalogue) {
   const Camera& camera = any_of(random, catalogue.cameras);
   const SensorMode& mode = any_of(random, camera.modes);
@@ -220,15 +225,15 @@ Plan random_plan(std::mt19937& random, const Catalogue& catalogue) {
 }
 
 Catalogue shuffled(Catalogue catalogue, std::mt19937& random) {
-  std::ranges::shuffle(catalogue.cameras, random);
-  std::ranges::shuffle(catalogue.codecs, random);
-  std::ranges::shuffle(catalogue.cards, random);
-  std::ranges::shuffle(catalogue.lens_sets, random);
+  shuffle(catalogue.cameras, random);
+  shuffle(catalogue.codecs, random);
+  shuffle(catalogue.cards, random);
+  shuffle(catalogue.lens_sets, random);
   for (Camera& camera : catalogue.cameras) {
-    std::ranges::shuffle(camera.modes, random);
+    shuffle(camera.modes, random);
     for (SensorMode& mode : camera.modes) {
-      std::ranges::shuffle(mode.recordings, random);
-      for (Recording& recording : mode.recordings) std::ranges::shuffle(recording.codecs, random);
+      shuffle(mode.recordings, random);
+      for (Recording& recording : mode.recordings) shuffle(recording.codecs, random);
     }
   }
   return catalogue;

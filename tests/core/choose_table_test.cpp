@@ -62,8 +62,9 @@ TEST_CASE("the ranking as JSON holds every figure with its unit, and changes whe
   CHECK(rejected["place"].is_null());
   CHECK_FALSE(rejected.contains("score"));
   const Json& reasons = rejected["requirements"];
-  const auto mandate = std::ranges::find(
-      reasons, "mandate", [](const Json& row) { return row["requirement"].get<std::string>(); });
+  const auto mandate = std::find_if(reasons.begin(), reasons.end(), [](const Json& row) {
+    return row["requirement"] == "mandate";
+  });
   REQUIRE(mandate != reasons.end());
   CHECK((*mandate)["met"] == false);
   CHECK((*mandate)["margin"] == -6'000'000);
@@ -127,7 +128,7 @@ TEST_CASE("the ranking as CSV: one line of names, one line for each format") {
   CHECK(rows[1].size() == rows[0].size());
   CHECK(rows[2].size() == rows[0].size());
   const auto cell = [&](std::size_t row, const std::string& name) {
-    const auto column = std::ranges::find(rows[0], name);
+    const auto column = std::find(rows[0].begin(), rows[0].end(), name);
     REQUIRE(column != rows[0].end());
     return rows[row][static_cast<std::size_t>(column - rows[0].begin())];
   };
