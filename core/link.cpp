@@ -3,6 +3,7 @@
 #include "core/base64url.h"
 #include "core/field.h"
 #include "core/link_catalogue.h"
+#include "core/link_coder.h"
 #include "core/link_rows.h"
 #include "core/link_tags.h"
 #include "core/plan_check.h"
@@ -73,7 +74,7 @@ std::string plan_to_link(const Plan& plan) {
   LinkWriter writer;
   write_plan(writer, plan);
   writer.checksum();
-  return std::string(kVersion) + "." + to_base64url(writer.take());
+  return std::string(kVersion) + "." + to_base64url(squeezed(writer.take()));
 }
 
 Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) {
@@ -87,9 +88,10 @@ Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) 
     return refused(link,
                    "a link of version 1; this one was made by a newer Widegate, reload to update");
   }
-  const auto bytes = from_base64url(fragment.substr(version.size() + 1));
+  const auto coded = from_base64url(fragment.substr(version.size() + 1));
   const std::string_view whole =
       "the whole link as it was copied; this one is damaged or cut short";
+  const auto bytes = coded ? unsqueezed(*coded) : coded;
   if (!bytes) return refused(link, std::string(whole));
   LinkReader reader(*bytes);
   if (!reader.checksum()) return refused(link, std::string(whole));
