@@ -1,27 +1,109 @@
 #include "web/app.h"
 
-#include <imgui.h>
+#include <utility>
+#include <variant>
 
-#include "font_data.h"
+#include "core/evaluate.h"
+#include "core/plan_fields.h"
 
 namespace widegate {
+namespace {
 
-void load_fonts() {
-  ImFontConfig config;
-  config.FontDataOwnedByAtlas = false;
-  // Dear ImGui takes a mutable pointer but, told that the data is not its own, does not write to
-  // it.
-  ImGui::GetIO().Fonts->AddFontFromMemoryTTF(const_cast<unsigned char*>(kFontRegular),
-                                             sizeof(kFontRegular), 17.0F, &config);
+constexpr std::size_t kUndoSteps = 200;
+
+}  // namespace
+
+App::App(Catalogue library) : library_(std::move(library)), report_(evaluate(plan_, library_)) {}
+
+bool App::apply(const Command& command) {
+  return std::visit([this](const auto& each) { return act(each); }, command);
 }
 
-void draw_app() {
-  const ImGuiViewport* viewport = ImGui::GetMainViewport();
-  ImGui::SetNextWindowPos(viewport->WorkPos);
-  ImGui::SetNextWindowSize(viewport->WorkSize);
-  ImGui::Begin("Widegate", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove);
-  ImGui::TextUnformatted("Widegate: 3840 × 2160, 2.39∶1, 180°");
-  ImGui::End();
+bool App::act(const SetField& command) {
+  return set(command.pointer, command.text, command.continuous);
+}
+
+bool App::act(const ResetField& command) {
+  return set(command.pointer, field_text(Plan{}, command.pointer), false);
+}
+
+bool App::act(const EndGesture&) {
+  gesture_.clear();
+  return false;
+}
+
+bool App::act(const ReplacePlan& command) {
+  reject({});
+  if (command.plan == plan_) return false;
+  remember({});
+  become(command.plan);
+  return true;
+}
+
+bool App::act(const OpenPlan& command) {
+  undo_.clear();
+  redo_.clear();
+  become(command.plan);
+  return true;
+}
+
+bool App::act(const Undo&) {
+  if (undo_.empty()) return false;
+  redo_.push_back(plan_);
+  Plan before = std::move(undo_.back());
+  undo_.pop_back();
+  reject({});
+  become(std::move(before));
+  gesture_.clear();
+  return true;
+}
+
+bool App::act(const Redo&) {
+  if (redo_.empty()) return false;
+  undo_.push_back(plan_);
+  Plan after = std::move(redo_.back());
+  redo_.pop_back();
+  reject({});
+  become(std::move(after));
+  gesture_.clear();
+  return true;
+}
+
+bool App::set(const std::string& pointer, const std::string& text, bool continuous) {
+  Checked<Plan> changed = with_field(plan_, pointer, text, library_);
+  if (!changed) {
+    reject({pointer, text, changed.error().front()});
+    return false;
+  }
+  reject({});
+  if (*changed == plan_) return false;
+  remember(continuous ? pointer : std::string());
+  become(std::move(*changed));
+  return true;
+}
+
+// A drag is one step back: only its first change is remembered.
+void App::remember(const std::string& gesture) {
+  const bool same = !gesture.empty() && gesture == gesture_;
+  gesture_ = gesture;
+  redo_.clear();
+  if (same) return;
+  if (undo_.size() == kUndoSteps) undo_.erase(undo_.begin());
+  undo_.push_back(plan_);
+}
+
+void App::become(Plan plan) {
+  plan_ = std::move(plan);
+  report_ = evaluate(plan_, library_);
+  ++revision_;
+}
+
+void App::reject(Rejection rejection) {
+  const bool same = rejection.pointer == rejection_.pointer && rejection.text == rejection_.text &&
+                    rejection.problem == rejection_.problem;
+  if (same) return;
+  rejection_ = std::move(rejection);
+  ++revision_;
 }
 
 }  // namespace widegate

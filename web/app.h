@@ -1,12 +1,66 @@
-// The front end's first window; portable, no browser calls here.
+// The state of the front end that is worth keeping: the plan, its report, and the way back. Acts on
+// commands; draws nothing and knows no platform.
 #pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "core/catalogue.h"
+#include "core/plan.h"
+#include "core/problem.h"
+#include "core/report.h"
+#include "web/command.h"
 
 namespace widegate {
 
-/// Loads the built-in fonts into the current Dear ImGui context.
-void load_fonts();
+/// A typed text that the plan did not take.
+struct Rejection {
+  std::string pointer;  ///< The control it was typed into; empty when there is none.
+  std::string text;
+  Problem problem;
+};
 
-/// Draws one frame's widgets into the current Dear ImGui context, between NewFrame and Render.
-void draw_app();
+/// One plan and one catalogue; every change of the plan is evaluated at once.
+class App {
+ public:
+  explicit App(Catalogue library);
+
+  [[nodiscard]] const Plan& plan() const { return plan_; }
+  [[nodiscard]] const Report& report() const { return report_; }
+  [[nodiscard]] const Catalogue& library() const { return library_; }
+  /// Grows with every change of the plan or of the rejection.
+  [[nodiscard]] std::uint64_t revision() const { return revision_; }
+  [[nodiscard]] const Rejection& rejection() const { return rejection_; }
+
+  [[nodiscard]] bool can_undo() const { return !undo_.empty(); }
+  [[nodiscard]] bool can_redo() const { return !redo_.empty(); }
+  /// True while a drag or typing is under way.
+  [[nodiscard]] bool in_gesture() const { return !gesture_.empty(); }
+
+  /// Acts on one command. True when the plan is another one now.
+  bool apply(const Command& command);
+
+ private:
+  bool act(const SetField& command);
+  bool act(const ResetField& command);
+  bool act(const EndGesture& command);
+  bool act(const ReplacePlan& command);
+  bool act(const OpenPlan& command);
+  bool act(const Undo& command);
+  bool act(const Redo& command);
+  bool set(const std::string& pointer, const std::string& text, bool continuous);
+  void remember(const std::string& gesture);
+  void become(Plan plan);
+  void reject(Rejection rejection);
+
+  Catalogue library_;
+  Plan plan_;
+  Report report_;
+  Rejection rejection_;
+  std::uint64_t revision_ = 1;
+  std::vector<Plan> undo_, redo_;
+  std::string gesture_;  ///< Pointer of the drag under way; empty for none.
+};
 
 }  // namespace widegate

@@ -46,9 +46,11 @@ struct Control {
   std::string value_text;                        ///< For reading, without the unit: "23.976".
   std::string edit_text;                         ///< For typing; Ui::set accepts it unchanged.
   std::string unit;                              ///< "" for none.
-  std::string problem;  ///< Why the last typed text was not accepted, or empty.
-  std::vector<ChoiceItem> choices;
+  std::string problem;              ///< Why the last typed text was not accepted, or empty.
+  std::vector<ChoiceItem> choices;  ///< Of a slider: usual values.
   bool enabled = true;
+  bool further = false;  ///< Behind "More" on the canvas.
+  bool changed = false;  ///< Differs from a new plan's value: a reset makes sense.
   bool pressed = false;  ///< Of an action that is a toggle: its state.
   bool visible = false;  ///< Drawn and inside the screen in the last frame; `rect` holds.
   RectPx rect;
@@ -61,6 +63,7 @@ struct ResultRow {
   std::string label;
   std::string value_text;
   std::string unit;
+  bool main = false;  ///< Among the few that answer the section's question.
   friend bool operator==(const ResultRow&, const ResultRow&) = default;
 };
 

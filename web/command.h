@@ -1,0 +1,45 @@
+// What the panels may ask for. They never change the plan themselves: they push commands, and App
+// is the one place that acts on them.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/plan.h"
+
+namespace widegate {
+
+/// Gives one value of the plan new text, as typed. With `continuous` it is part of a drag or of
+/// typing: all of it up to EndGesture is undone in one step.
+struct SetField {
+  std::string pointer;
+  std::string text;
+  bool continuous = false;
+};
+
+/// Puts one value back to what a new plan has.
+struct ResetField {
+  std::string pointer;
+};
+
+/// The finger is up, the typing is over.
+struct EndGesture {};
+
+/// Replaces the whole plan (a link, a file, a lesson, "start afresh").
+struct ReplacePlan {
+  Plan plan;
+};
+
+/// The plan that was kept on the device: there is no way back from it to the usual one.
+struct OpenPlan {
+  Plan plan;
+};
+
+struct Undo {};
+struct Redo {};
+
+using Command = std::variant<SetField, ResetField, EndGesture, ReplacePlan, OpenPlan, Undo, Redo>;
+using Commands = std::vector<Command>;
+
+}  // namespace widegate

@@ -1,0 +1,206 @@
+#include "web/panels/draw_panel.h"
+
+#include <algorithm>
+#include <string>
+
+#include "web/panels/list.h"
+#include "web/widgets/control_row.h"
+#include "web/widgets/parts.h"
+
+namespace widegate {
+namespace {
+
+const Section* find_section(const View& view, std::string_view id) {
+  for (const Section& section : view.mirror.sections) {
+    if (section.id == id) return &section;
+  }
+  return nullptr;
+}
+
+void draw_heading(DrawContext& context, const Section& section) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const RectPx title = take_row(paint.line_height(TextStyle::title));
+  paint.text(title, Align::left, TextStyle::title, colour.text, section.title);
+  const float width = ImGui::GetContentRegionAvail().x;
+  const RectPx row = take_row(paint.wrapped_height(TextStyle::body, section.question, width));
+  paint.wrapped(row, TextStyle::body, colour.quiet, section.question);
+  take_space(context, 3);
+}
+
+void draw_verdict(DrawContext& context, const Section& section) {
+  if (!section.has_verdict) return;
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const float pad = context.theme.space(3);
+  const float mark = 24 * context.theme.scale;
+  const float left = pad + mark + context.theme.space(2.5F);
+  const float width = ImGui::GetContentRegionAvail().x - left - pad;
+  const float words = paint.wrapped_height(TextStyle::strong, section.verdict, width);
+  const RectPx row = take_row(std::max(words, mark) + 2 * pad);
+  paint.fill(row, colour.panel, 12 * context.theme.scale);
+  const float edge = context.theme.line_width;
+  paint.outline(row, severity_colour(colour, section.severity), edge + 0.5F,
+                12 * context.theme.scale);
+  paint.mark(section.severity, {row.x + pad + mark / 2, centre(row).y}, mark);
+  paint.wrapped({row.x + left, centre(row).y - words / 2, width, words}, TextStyle::strong,
+                colour.text, section.verdict);
+  take_space(context, 4);
+}
+
+void draw_figure(DrawContext& context, const ResultRow& figure) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const RectPx row =
+      take_row(std::max(context.theme.touch() - 4 * context.theme.scale, 30 * context.theme.scale));
+  const Press press = pressable(figure.key, row);
+  if (press.held || press.hovered) paint.fill(inset(row, -2), colour.raised, 6);
+  if (press.clicked) context.state.open_working = figure.key;
+  const float unit = figure.unit.empty()
+                         ? 0
+                         : paint.width(TextStyle::caption, figure.unit) + context.theme.space(1);
+  const float value =
+      std::min(row.width * 0.62F, paint.width(TextStyle::strong, figure.value_text) + 1);
+  const float value_x = right(row) - unit - value;
+  paint.text({row.x, row.y, std::max(0.0F, value_x - row.x - context.theme.space(2)), row.height},
+             Align::left, TextStyle::body, colour.quiet, figure.label);
+  paint.text({value_x, row.y, value, row.height}, Align::right, TextStyle::strong, colour.text,
+             figure.value_text);
+  paint.text({right(row) - unit, row.y + 1, unit, row.height}, Align::right, TextStyle::caption,
+             colour.quiet, figure.unit);
+  paint.line({row.x, bottom(row)}, {right(row), bottom(row)}, colour.line, 1);
+}
+
+bool draw_figures(DrawContext& context, std::string_view section, bool main) {
+  bool any = false;
+  for (const ResultRow& figure : context.view.mirror.results) {
+    if (figure.section != section || figure.main != main) continue;
+    draw_figure(context, figure);
+    any = true;
+  }
+  if (any) take_space(context, 3);
+  return any;
+}
+
+/// Everything that is not plainly fine; the rest is under "More".
+void draw_notes(DrawContext& context, const Section& section, bool fine) {
+  const Paint paint = context.paint();
+  const float mark = 15 * context.theme.scale;
+  const float left = mark + context.theme.space(2);
+  for (const std::string& note : section.notes) {
+    const Severity severity = note.starts_with("Fine")      ? Severity::ok
+                              : note.starts_with("Caution") ? Severity::caution
+                                                            : Severity::fail;
+    if ((severity == Severity::ok) != fine) continue;
+    const float width = ImGui::GetContentRegionAvail().x - left;
+    const float words = paint.wrapped_height(TextStyle::caption, note, width);
+    const RectPx row = take_row(words + context.theme.space(2));
+    paint.mark(severity, {row.x + mark / 2, row.y + paint.line_height(TextStyle::caption) / 2},
+               mark);
+    paint.wrapped({row.x + left, row.y, width, words}, TextStyle::caption,
+                  context.theme.colour.quiet, note);
+  }
+}
+
+void draw_controls(DrawContext& context, const Panel& panel, bool further) {
+  for (const PanelField& field : panel.fields) {
+    if (field.further == further) draw_control(context, field.pointer);
+  }
+  if (further) return;
+  for (const std::string_view id : panel.extra_controls) draw_control(context, id);
+}
+
+/// Whether there is anything behind "More".
+bool has_more(const DrawContext& context, const Panel& panel) {
+  const auto hidden_field = [](const PanelField& field) { return field.further; };
+  const auto hidden_figure = [&panel](const ResultRow& row) {
+    return row.section == panel.id && !row.main;
+  };
+  return std::any_of(panel.fields.begin(), panel.fields.end(), hidden_field) ||
+         std::any_of(context.view.mirror.results.begin(), context.view.mirror.results.end(),
+                     hidden_figure);
+}
+
+void toggle_more(PanelState& state, std::string_view id) {
+  if (state.shows_more(id)) {
+    std::erase(state.open_more, id);
+  } else {
+    state.open_more.emplace_back(id);
+  }
+}
+
+void draw_more(DrawContext& context, const Panel& panel, const Section& section) {
+  if (!has_more(context, panel)) return;
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const bool open = context.state.shows_more(panel.id);
+  take_space(context, 1);
+  const RectPx row = take_row(context.theme.touch());
+  const Press press = pressable("more of it", row);
+  const float radius = 10 * context.theme.scale;
+  if (press.held || press.hovered) paint.fill(row, surface(context.theme, press), radius);
+  paint.outline(row, colour.edge, context.theme.line_width, radius);
+  paint.text(row, Align::centre, TextStyle::strong, colour.text,
+             open ? "Less about this" : "More about this");
+  if (press.clicked) toggle_more(context.state, panel.id);
+  take_space(context, 3);
+  if (!open) return;
+  draw_controls(context, panel, true);
+  draw_figures(context, panel.id, false);
+  draw_notes(context, section, true);
+}
+
+/// Remembers the section at the top of the column, for the rail.
+void note_current(DrawContext& context, const Panel& panel, float top, float low) {
+  const float line = context.layout.column.y + context.layout.column.height * 0.3F;
+  if (top <= line && low > line) context.state.current = panel.id;
+}
+
+}  // namespace
+
+void draw_panel(DrawContext& context, const Panel& panel) {
+  const Section* section = find_section(context.view, panel.id);
+  if (section == nullptr) return;
+  const float top = ImGui::GetCursorScreenPos().y;
+  if (context.state.jump == panel.id) {
+    ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
+    context.state.jump.clear();
+  }
+  ImGui::PushID(panel.id.data(), panel.id.data() + panel.id.size());
+  take_space(context, 5);
+  draw_heading(context, *section);
+  draw_verdict(context, *section);
+  draw_controls(context, panel, false);
+  draw_figures(context, panel.id, true);
+  if (panel.draw_extra != nullptr) panel.draw_extra(context);
+  draw_notes(context, *section, false);
+  draw_more(context, panel, *section);
+  take_space(context, 5);
+  ImGui::PopID();
+  const float low = ImGui::GetCursorScreenPos().y;
+  note_current(context, panel, top, low);
+  const RectPx& column = context.layout.column;
+  context.paint().line({column.x, low}, {right(column), low}, context.theme.colour.line,
+                       context.theme.line_width);
+}
+
+void draw_column(DrawContext& context) {
+  const RectPx& box = context.layout.column;
+  ImGui::SetCursorScreenPos({box.x, box.y});
+  const float side = context.theme.space(4);
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {side, 0});
+  ImGui::BeginChild("column", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
+                    ImGuiChildFlags_AlwaysUseWindowPadding, ImGuiWindowFlags_NoBackground);
+  ImGui::PopStyleVar();
+  for (const Panel& panel : panels()) draw_panel(context, panel);
+  take_space(context, 10);
+  ImGui::EndChild();
+}
+
+void open_for(PanelState& state, const Control& control) {
+  if (control.further && !state.shows_more(control.section)) {
+    state.open_more.push_back(control.section);
+  }
+}
+
+}  // namespace widegate

@@ -1,0 +1,23 @@
+// What is shot: one recording format, made of a sensor mode and a recording option. The mode
+// decides the lens, the raster decides the file.
+#include <array>
+
+#include "web/panels/list.h"
+
+namespace widegate {
+
+Panel format_panel() {
+  static constexpr auto kFields = std::to_array<PanelField>({
+      {"/format/camera"},
+      {"/format/mode"},
+      {"/format/recording"},
+      {"/format/codec"},
+  });
+  return {.id = "format",
+          .title = "Format",
+          .question = "What is read, and what is written?",
+          .has_verdict = false,
+          .fields = kFields};
+}
+
+}  // namespace widegate

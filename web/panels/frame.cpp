@@ -1,0 +1,33 @@
+// Frame: where the frame line sits on the sensor mode and how much room is left around it.
+#include <array>
+
+#include "web/panels/list.h"
+
+namespace widegate {
+namespace {
+
+bool placed_freely(const Plan& plan) {
+  return plan.deliverable.frame_lines.front().anchor.kind == AnchorKind::free;
+}
+
+}  // namespace
+
+Panel frame_panel() {
+  static constexpr auto kFields = std::to_array<PanelField>({
+      {"/deliverable/frame_lines/0/aspect"},
+      {"/deliverable/frame_lines/0/protection"},
+      {"/deliverable/frame_lines/0/anchor/kind", true},
+      {"/deliverable/frame_lines/0/anchor/x", true, placed_freely},
+      {"/deliverable/frame_lines/0/anchor/y", true, placed_freely},
+      {"/deliverable/width_pixels", true},
+      {"/deliverable/height_pixels", true},
+      {"/deliverable/frame_lines/0/name", true},
+  });
+  return {.id = "frame",
+          .title = "Frame",
+          .question = "Where does the frame line sit?",
+          .topic = Question::frame,
+          .fields = kFields};
+}
+
+}  // namespace widegate

@@ -1,0 +1,36 @@
+// A question as data: its words and which values of the plan belong to it. The list of them is in
+// list.h; one file for each question.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "core/notes.h"
+#include "core/plan.h"
+
+namespace widegate {
+
+struct DrawContext;
+
+/// One control of a panel.
+struct PanelField {
+  std::string_view pointer;  ///< As in plan_fields.h; of the first frame line.
+  bool further = false;      ///< Shown only when "More" is open; always there for the page.
+  bool (*wanted)(const Plan&) = nullptr;  ///< False: the value means nothing at the moment.
+};
+
+/// One section of the column.
+struct Panel {
+  std::string_view id;
+  std::string_view title;
+  std::string_view question;  ///< What it answers, as a person would ask.
+  bool has_verdict = true;
+  Question topic = Question::frame;  ///< Of the verdict.
+  std::span<const PanelField> fields = {};
+  /// Controls that are not values of the plan, by their id in the view.
+  std::span<const std::string_view> extra_controls = {};
+  /// Draws what is special to the question below its figures; may be null.
+  void (*draw_extra)(DrawContext& context) = nullptr;
+};
+
+}  // namespace widegate

@@ -1,0 +1,24 @@
+// See: field of view, what is in frame at a distance, depth of field, the same view elsewhere.
+#include <array>
+
+#include "web/panels/list.h"
+
+namespace widegate {
+
+Panel see_panel() {
+  static constexpr auto kFields = std::to_array<PanelField>({
+      {"/lens/focus_m"},
+      {"/lens/f_number"},
+      {"/lens/match", true},
+      {"/lens/circle_of_confusion_mm", true},
+      {"/lens/wanted_width_m", true},
+      {"/lens/wanted_height_m", true},
+  });
+  return {.id = "see",
+          .title = "See",
+          .question = "What is in the picture from here?",
+          .topic = Question::see,
+          .fields = kFields};
+}
+
+}  // namespace widegate

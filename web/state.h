@@ -1,0 +1,64 @@
+// What the screen remembers between frames that is not part of the plan: what is open, focused,
+// scrolled to, zoomed. Plain data.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "web/theme.h"
+
+namespace widegate {
+
+/// A control being typed into.
+struct Typing {
+  std::string id;
+  std::string before;  ///< Text of the value when typing began.
+  std::string draft;   ///< What has been typed so far.
+  RectPx rect;         ///< Of the field, in the last frame.
+};
+
+/// A slider being dragged.
+struct SliderDrag {
+  std::string id;
+  float start_x = 0;       ///< Pointer, CSS pixels.
+  double start_place = 0;  ///< Of the grab, 0 to 1.
+};
+
+/// The drawing's own view.
+struct PictureState {
+  float zoom = 1;   ///< 1 shows everything.
+  float pan_x = 0;  ///< Of the content, CSS pixels.
+  float pan_y = 0;
+  float desqueeze = 0;      ///< 0 as on the sensor, 1 as it will be seen.
+  bool desqueezed = false;  ///< Where `desqueeze` is heading.
+  std::string selected;     ///< Key of the outline that is read out; empty for none.
+};
+
+struct PanelState {
+  ThemeChoice theme = ThemeChoice::system;
+  ThemeChoice theme_before = ThemeChoice::system;  ///< To go back to from sunlight.
+  std::string open_choice;    ///< Control whose picker is open; empty for none.
+  std::string open_working;   ///< Key of the figure whose working is shown; empty for none.
+  std::string sheet_before;   ///< What lay over the screen in the last frame.
+  bool sheet_opened = false;  ///< It was opened in this frame.
+  std::string asked_action;   ///< Action that was pressed in this frame.
+  std::optional<Typing> typing;
+  std::optional<SliderDrag> drag;
+  std::string focus;                   ///< Control with the page's keyboard focus.
+  bool reveal_focus = false;           ///< Scroll to it in the next frame.
+  std::string jump;                    ///< Section to scroll to in the next frame.
+  std::string current;                 ///< Section at the top of the column.
+  std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
+  PictureState picture;
+
+  [[nodiscard]] bool shows_more(std::string_view section) const {
+    for (const std::string& id : open_more) {
+      if (id == section) return true;
+    }
+    return false;
+  }
+};
+
+}  // namespace widegate

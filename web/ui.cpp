@@ -1,0 +1,302 @@
+#include "web/ui.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "core/plan_json.h"
+#include "imgui.h"
+#include "imgui_internal.h"
+#include "web/app.h"
+#include "web/controls.h"
+#include "web/draw_context.h"
+#include "web/fonts.h"
+#include "web/layout.h"
+#include "web/panels/draw_panel.h"
+#include "web/picture/picture.h"
+#include "web/screen.h"
+#include "web/state.h"
+#include "web/theme.h"
+#include "web/view.h"
+#include "web/widgets/control_row.h"
+
+namespace widegate {
+namespace {
+
+/// Dear ImGui needs this many frames until layout and hover have settled after any change.
+constexpr int kSettleFrames = 3;
+constexpr std::string_view kPlanKey = "plan";
+constexpr std::string_view kThemeKey = "theme";
+
+/// What the view depends on, to know when it is stale.
+struct ViewInputs {
+  std::uint64_t revision = 0;
+  ThemeChoice theme = ThemeChoice::system;
+  bool desqueezed = false;
+  friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
+};
+
+}  // namespace
+
+struct Ui::Parts {
+  Platform& platform;
+  App app;
+  View view;
+  PanelState state;
+  Fonts fonts;
+  Theme theme;
+  Layout layout;
+  Commands commands;
+  ImGuiContext* context = nullptr;
+  ViewInputs seen;
+  std::uint64_t frames = 0;
+  std::uint64_t saved_revision = 0;
+  ThemeChoice saved_theme = ThemeChoice::system;
+  int settle = kSettleFrames;
+  bool animating = false;
+
+  Parts(Platform& host, Catalogue library) : platform(host), app(std::move(library)) {}
+
+  [[nodiscard]] ViewInputs inputs() const {
+    return {app.revision(), state.theme, state.picture.desqueezed};
+  }
+
+  /// Makes the strings anew when something they show has changed. True when it had.
+  bool refresh() {
+    if (inputs() == seen && view.version > 0) return false;
+    seen = inputs();
+    rebuild(view, app, state);
+    return true;
+  }
+
+  void touch() {
+    settle = kSettleFrames;
+    platform.wake();
+  }
+
+  [[nodiscard]] DrawContext draw_context() {
+    DrawContext made{app, view, layout, theme, fonts, state, commands};
+    made.touched = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
+    return made;
+  }
+
+  void build() {
+    ImGui::NewFrame();
+    DrawContext made = draw_context();
+    draw_screen(made);
+    ImGui::EndFrame();
+  }
+
+  /// Acts on everything asked for while drawing. True when something changed.
+  bool act() {
+    if (!state.asked_action.empty()) run(std::exchange(state.asked_action, {}));
+    Commands asked = std::exchange(commands, {});
+    for (const Command& command : asked) app.apply(command);
+    return refresh();
+  }
+
+  void run(std::string_view id) {
+    if (id == kUndo) commands.emplace_back(Undo{});
+    if (id == kRedo) commands.emplace_back(Redo{});
+    if (id == kStartAfresh) {
+      Plan fresh;
+      fresh.own = app.plan().own;
+      commands.emplace_back(ReplacePlan{std::move(fresh)});
+    }
+  }
+
+  /// Keeps the plan and the colours on the device once nothing is being dragged.
+  void save() {
+    if (!state.drag && app.revision() != saved_revision) {
+      saved_revision = app.revision();
+      platform.store(kPlanKey, plan_to_json(app.plan()));
+    }
+    if (state.theme != saved_theme) {
+      saved_theme = state.theme;
+      platform.store(kThemeKey, theme_key(state.theme));
+    }
+  }
+
+  void load() {
+    if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
+    saved_theme = state.theme;
+    if (const auto kept = platform.stored(kPlanKey)) {
+      if (auto plan = plan_from_json(*kept, app.library())) {
+        app.apply(OpenPlan{std::move(*plan)});
+      }
+    }
+    saved_revision = app.revision();
+  }
+
+  void set_io(const FrameInput& input) {
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = {std::max(0.0F, input.width), std::max(0.0F, input.height)};
+    const float ratio = input.pixel_ratio > 0 ? input.pixel_ratio : 1;
+    io.DisplayFramebufferScale = {ratio, ratio};
+    io.DeltaTime = std::clamp(input.delta_s, 1e-4F, 1.0F);
+  }
+};
+
+Ui::Ui(Platform& platform, Catalogue library)
+    : parts_(std::make_unique<Parts>(platform, std::move(library))) {
+  IMGUI_CHECKVERSION();
+  parts_->context = ImGui::CreateContext();
+}
+
+Ui::~Ui() { ImGui::DestroyContext(parts_->context); }
+
+void Ui::init() {
+  ImGui::SetCurrentContext(parts_->context);
+  ImGuiIO& io = ImGui::GetIO();
+  io.IniFilename = nullptr;
+  io.LogFilename = nullptr;
+  io.ConfigInputTextCursorBlink = false;
+  parts_->fonts = load_fonts();
+  parts_->load();
+  parts_->refresh();
+}
+
+void Ui::frame(const FrameInput& input) {
+  Parts& p = *parts_;
+  ImGui::SetCurrentContext(p.context);
+  p.set_io(input);
+  p.theme = make_theme(p.state.theme, input);
+  p.layout = make_layout(input, p.theme);
+  apply_style(p.theme);
+  p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
+  p.build();
+  // What was changed is shown in this very frame.
+  if (p.act()) {
+    p.theme = make_theme(p.state.theme, input);
+    p.build();
+    if (p.act()) p.settle = kSettleFrames;
+    p.settle = std::max(p.settle, 2);
+  }
+  ImGui::Render();
+  p.save();
+  ++p.frames;
+  if (p.settle > 0) --p.settle;
+}
+
+double Ui::seconds_to_next_frame() const {
+  const Parts& p = *parts_;
+  if (p.settle > 0 || p.animating) return 0;
+  const ImGuiContext& g = *p.context;
+  if (g.InputEventsQueue.Size > 0) return 0;
+  const bool hint_due = g.HoverItemDelayId != 0 && g.HoverItemDelayTimer < 0.6F;
+  return hint_due ? 0.1 : -1;
+}
+
+void Ui::touch() { parts_->settle = kSettleFrames; }
+
+std::uint64_t Ui::frame_count() const { return parts_->frames; }
+std::uint64_t Ui::state_version() const { return parts_->view.version; }
+std::uint64_t Ui::rect_version() const { return parts_->view.rect_version; }
+const Mirror& Ui::mirror() const { return parts_->view.mirror; }
+
+bool Ui::set(std::string_view id, std::string_view text) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || !control->enabled) return false;
+  if (p.state.typing && p.state.typing->id == id) p.state.typing->draft = text;
+  const std::string pointer = control->id;
+  const bool number = control->kind == ControlKind::slider || control->kind == ControlKind::text;
+  DrawContext context = p.draw_context();
+  set_control(context, *control, text, number);
+  p.act();
+  p.touch();
+  return p.app.rejection().pointer != pointer;
+}
+
+void Ui::activate(std::string_view id) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || !control->enabled) return;
+  if (control->kind == ControlKind::flag) {
+    set(id, control->value != 0 ? "false" : "true");
+    return;
+  }
+  p.state.asked_action = id;
+  p.act();
+  p.touch();
+}
+
+void Ui::step(std::string_view id, int steps) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || control->kind != ControlKind::slider || steps == 0) return;
+  set(id, stepped_text(*control, steps));
+}
+
+void Ui::reset(std::string_view id) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr) return;
+  p.commands.emplace_back(ResetField{control->id});
+  p.act();
+  p.touch();
+}
+
+void Ui::focus(std::string_view id) {
+  Parts& p = *parts_;
+  p.state.focus = id;
+  p.state.reveal_focus = !id.empty();
+  if (const Control* control = p.view.find(id)) open_for(p.state, *control);
+  p.touch();
+}
+
+std::optional<TextRequest> Ui::text_request() const {
+  const Parts& p = *parts_;
+  if (!p.state.typing) return std::nullopt;
+  const Control* control = p.view.mirror.find(p.state.typing->id);
+  if (control == nullptr) return std::nullopt;
+  TextRequest request;
+  request.id = control->id;
+  request.label = control->label;
+  request.text = p.state.typing->before;
+  request.numeric = control->kind == ControlKind::slider;
+  request.font_px = std::max(16.0F, p.theme.type(TextStyle::strong).px);
+  request.rect = p.state.typing->rect;
+  return request;
+}
+
+void Ui::end_text(bool keep) {
+  Parts& p = *parts_;
+  if (!p.state.typing) return;
+  const Typing typing = *std::exchange(p.state.typing, std::nullopt);
+  if (!keep) {
+    p.commands.emplace_back(SetField{typing.id, field_input(typing.id, typing.before), true});
+  }
+  p.commands.emplace_back(EndGesture{});
+  p.act();
+  p.touch();
+}
+
+void Ui::zoom_at(float x, float y, float factor) {
+  Parts& p = *parts_;
+  if (p.view.mirror.surfaces.empty()) return;
+  zoom_picture(p.state.picture, p.view.mirror.surfaces.front(), x, y, factor);
+  p.touch();
+}
+
+void Ui::fragment_changed(std::string_view) { touch(); }
+
+void Ui::file_opened(std::string_view purpose, std::string_view, std::string_view text) {
+  Parts& p = *parts_;
+  if (purpose != kPlanKey) return;
+  if (auto plan = plan_from_json(text, p.app.library())) {
+    p.commands.emplace_back(ReplacePlan{std::move(*plan)});
+    p.act();
+  }
+  p.touch();
+}
+
+std::uint32_t Ui::background() const {
+  const Colour c = parts_->theme.colour.page;
+  return static_cast<std::uint32_t>(c.red) << 16 | static_cast<std::uint32_t>(c.green) << 8 |
+         c.blue;
+}
+
+bool Ui::dark() const { return parts_->theme.dark; }
+
+}  // namespace widegate

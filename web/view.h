@@ -1,0 +1,52 @@
+// From the plan and its report to ready strings: every control, figure and verdict of the screen,
+// rebuilt only when something changed. No drawing, no ImGui; the only arithmetic is the place of a
+// value on its slider.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "web/app.h"
+#include "web/mirror.h"
+#include "web/picture/outlines.h"
+#include "web/state.h"
+
+namespace widegate {
+
+/// The strings of one state of the app, and where they were drawn last.
+struct View {
+  Mirror mirror;
+  PictureData picture;
+  std::uint64_t version = 0;       ///< Grows with every rebuild that changed something.
+  std::uint64_t rect_version = 0;  ///< Grows when a rectangle moved.
+
+  /// The control with this id, or nullptr.
+  [[nodiscard]] Control* find(std::string_view id);
+};
+
+/// Ids of the commands and of the settings that are not part of the plan.
+inline constexpr std::string_view kUndo = "command:undo";
+inline constexpr std::string_view kRedo = "command:redo";
+inline constexpr std::string_view kStartAfresh = "command:start-afresh";
+inline constexpr std::string_view kTheme = "view:theme";
+inline constexpr std::string_view kDesqueeze = "view:desqueezed";
+
+/// Makes the view anew; rectangles are kept where a control of the same id was.
+void rebuild(View& view, const App& app, const PanelState& state);
+
+/// Where a slider's grab stands for a value, 0 to 1; wide ranges of positive values run by ratio.
+[[nodiscard]] double slider_place(const Control& control, double value);
+/// The value at a place, on the slider's steps.
+[[nodiscard]] double slider_value(const Control& control, double place);
+/// The value `steps` steps away: the next usual value where there is a list of them and they are
+/// close, the next multiple of the step otherwise; inside the field's own limits.
+[[nodiscard]] std::string stepped_text(const Control& control, int steps);
+/// A value as text that the field takes.
+[[nodiscard]] std::string value_as_text(const Control& control, double value);
+
+/// "system", "dark", "light", "sunlight".
+[[nodiscard]] std::string_view theme_key(ThemeChoice theme);
+[[nodiscard]] ThemeChoice theme_from_key(std::string_view key);
+
+}  // namespace widegate

@@ -1,0 +1,177 @@
+#include "web/widgets/sheet.h"
+
+#include <algorithm>
+#include <string>
+
+#include "core/working.h"
+#include "imgui.h"
+#include "web/widgets/control_row.h"
+#include "web/widgets/parts.h"
+
+namespace widegate {
+namespace {
+
+/// Least height of an entry of a list.
+float entry_height(const DrawContext& context, bool detail) {
+  const Paint paint = context.paint();
+  const float words =
+      paint.line_height(TextStyle::strong) + (detail ? paint.line_height(TextStyle::caption) : 0);
+  return std::max(context.theme.touch() + 4, words + context.theme.space(4));
+}
+
+RectPx sheet_box(const DrawContext& context, float wanted) {
+  const RectPx& screen = context.layout.screen;
+  const float most = screen.height * 0.78F;
+  const float height = std::min(wanted, most);
+  if (context.layout.shape == Shape::portrait) {
+    return {0, screen.height - height, screen.width, height};
+  }
+  const RectPx& column = context.layout.column;
+  const float margin = context.theme.space(3);
+  const float width = std::max(0.0F, column.width - 2 * margin);
+  return {column.x + margin, std::max(margin, (screen.height - height) / 2), width, height};
+}
+
+void close(DrawContext& context) {
+  context.state.open_choice.clear();
+  context.state.open_working.clear();
+}
+
+/// Title and the cross; pressing outside closes too.
+void draw_title(DrawContext& context, std::string_view title) {
+  const Paint paint = context.paint();
+  const float touch = kTouchCssPx * context.theme.scale;
+  const RectPx row = take_row(touch);
+  paint.text({row.x, row.y, std::max(0.0F, row.width - touch), touch}, Align::left,
+             TextStyle::title, context.theme.colour.text, title);
+  if (icon_button(context, "close", {right(row) - touch, row.y, touch, touch}, Icon::close)) {
+    close(context);
+  }
+  take_space(context, 1);
+}
+
+void draw_entry(DrawContext& context, const Control& control, const ChoiceItem& item) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const bool chosen = item.value == control.edit_text;
+  const RectPx row = take_row(entry_height(context, !item.detail.empty()));
+  ImGui::PushID(item.value.data(), item.value.data() + item.value.size());
+  const Press press = pressable("entry", row);
+  ImGui::PopID();
+  const float radius = 10 * context.theme.scale;
+  if (chosen || press.held || press.hovered) {
+    paint.fill(row, chosen ? colour.accent : surface(context.theme, press), radius);
+  }
+  const float pad = context.theme.space(3);
+  const float icon = 18 * context.theme.scale;
+  const float strong = paint.line_height(TextStyle::strong);
+  const float caption = item.detail.empty() ? 0 : paint.line_height(TextStyle::caption);
+  RectPx text = {row.x + pad, centre(row).y - (strong + caption) / 2,
+                 std::max(0.0F, row.width - 3 * pad - icon), strong};
+  paint.text(text, Align::left, TextStyle::strong, chosen ? colour.on_accent : colour.text,
+             item.label);
+  text.y += strong;
+  text.height = caption;
+  paint.text(text, Align::left, TextStyle::caption, chosen ? colour.on_accent : colour.quiet,
+             item.detail);
+  if (chosen) {
+    paint.icon(Icon::tick, {right(row) - pad - icon / 2, centre(row).y}, icon, colour.on_accent);
+    if (context.state.sheet_opened) ImGui::SetScrollHereY(0.5F);
+  }
+  if (!press.clicked) return;
+  set_control(context, control, item.value, false);
+  close(context);
+}
+
+void draw_line(DrawContext& context, TextStyle style, Colour colour, std::string_view text,
+               float space_after) {
+  if (text.empty()) return;
+  const Paint paint = context.paint();
+  const float width = ImGui::GetContentRegionAvail().x;
+  const RectPx row = take_row(paint.wrapped_height(style, text, width));
+  paint.wrapped(row, style, colour, text);
+  take_space(context, space_after);
+}
+
+void draw_working(DrawContext& context, const Working& working) {
+  const Palette& colour = context.theme.colour;
+  draw_line(context, TextStyle::body, colour.text, working.formula, 3);
+  for (const std::string& line : working.substituted) {
+    draw_line(context, TextStyle::body, colour.quiet, line, 3);
+  }
+  std::string result;
+  for (const std::string& each : working.results) result += (result.empty() ? "" : " – ") + each;
+  if (!working.unit.empty()) result += " " + working.unit;
+  draw_line(context, TextStyle::title, colour.accent, result, 3);
+  draw_line(context, TextStyle::caption, colour.quiet, working.source, 2);
+}
+
+/// The window of a sheet over the dimmed screen. Follow with EndChild() and End().
+void begin_sheet(DrawContext& context, float wanted) {
+  const RectPx& screen = context.layout.screen;
+  ImGui::SetNextWindowPos({0, 0});
+  ImGui::SetNextWindowSize({std::max(1.0F, screen.width), std::max(1.0F, screen.height)});
+  ImGui::SetNextWindowFocus();
+  ImGui::Begin("sheet", nullptr,
+               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
+                   ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBackground |
+                   ImGuiWindowFlags_NoScrollWithMouse);
+  const Paint paint = context.paint();
+  paint.fill(screen, rgb(0x000000), 0, 0.55F);
+  const RectPx box = sheet_box(context, wanted);
+  const ImVec2 mouse = ImGui::GetIO().MousePos;
+  if (pressable("outside", screen).clicked && !contains(box, mouse)) close(context);
+  const float radius = 18 * context.theme.scale;
+  paint.fill(box, context.theme.colour.panel, radius);
+  paint.outline(box, context.theme.colour.edge, context.theme.line_width, radius);
+  ImGui::SetCursorScreenPos({box.x, box.y});
+  ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding,
+                      {context.theme.space(4), context.theme.space(3)});
+  ImGui::BeginChild("sheet body", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
+                    ImGuiChildFlags_AlwaysUseWindowPadding, ImGuiWindowFlags_NoBackground);
+  ImGui::PopStyleVar();
+}
+
+void draw_choice_sheet(DrawContext& context, const Control& control) {
+  float wanted = kTouchCssPx * context.theme.scale + context.theme.space(9);
+  for (const ChoiceItem& item : control.choices) {
+    wanted += entry_height(context, !item.detail.empty());
+  }
+  begin_sheet(context, wanted + context.layout.bottom_inset);
+  draw_title(context, control.label);
+  for (const ChoiceItem& item : control.choices) draw_entry(context, control, item);
+  static_cast<void>(take_row(std::max(1.0F, context.layout.bottom_inset)));
+  ImGui::EndChild();
+  ImGui::End();
+}
+
+void draw_working_sheet(DrawContext& context, const Working& working) {
+  begin_sheet(context, 320 * context.theme.scale + context.layout.bottom_inset);
+  draw_title(context, working.title);
+  draw_working(context, working);
+  ImGui::EndChild();
+  ImGui::End();
+}
+
+}  // namespace
+
+bool draw_sheet(DrawContext& context) {
+  PanelState& state = context.state;
+  const std::string open = state.open_choice + state.open_working;
+  state.sheet_opened = open != state.sheet_before;
+  state.sheet_before = open;
+  if (const Control* control = context.view.find(state.open_choice)) {
+    draw_choice_sheet(context, *control);
+    return true;
+  }
+  if (state.open_working.empty()) return false;
+  const auto working = working_of(context.app.report(), state.open_working);
+  if (!working) {
+    state.open_working.clear();
+    return false;
+  }
+  draw_working_sheet(context, *working);
+  return true;
+}
+
+}  // namespace widegate
