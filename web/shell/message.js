@@ -1,0 +1,15 @@
+// Messages of the page itself, above everything: what cannot work here, and what a person may do about it.
+
+const WORDS = {
+  no_wasm: 'This browser cannot run WebAssembly, which Widegate is made of. A current version of any browser can.',
+  no_webgl: 'This browser draws no WebGL 2 picture (it may be switched off). Everything else is here as a text page.',
+  broken: 'Widegate could not start: its library is damaged. Reloading the page may help.',
+  stopped: 'Widegate has stopped because of an error of its own. The plan is kept on this device; reload the page.',
+};
+
+/** Shows one of the messages; it stays. */
+export function show_message(name) {
+  const place = document.getElementById('message');
+  place.textContent = WORDS[name];
+  place.hidden = false;
+}

@@ -1,0 +1,103 @@
+// What stays on this device, under a versioned prefix. The plan at hand belongs to one tab each, so two tabs never
+// overwrite one another: a tab keeps its own slot through reloads, a new tab starts from the newest slot. Everything
+// else is shared by all tabs.
+
+const PREFIX = 'widegate/1/';
+const TAB_NAME = `${PREFIX}tab`;
+const OWN_KEYS = new Set(['plan']);
+const KEPT_SLOTS = 8;
+
+/** Runs an access that a browser may forbid (private mode, full, policy); `otherwise` is its answer then. */
+function allowed(access, otherwise) {
+  try {
+    return access();
+  } catch {
+    return otherwise;
+  }
+}
+
+function new_name() {
+  return Array.from(crypto.getRandomValues(new Uint8Array(6)), (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** True when no other living tab has this name; it is held as long as the tab lives. */
+async function claim(name) {
+  if (!navigator.locks) return true;
+  return new Promise((answer) => {
+    navigator.locks.request(`${PREFIX}${name}`, { ifAvailable: true }, (lock) => {
+      answer(lock !== null);
+      return lock === null ? undefined : new Promise(() => {});
+    }).catch(() => answer(true));
+  });
+}
+
+export class Storage {
+  /** Finds this tab's slot. A duplicated tab brings its original's name along and gets one of its own. */
+  static async open() {
+    const name = allowed(() => sessionStorage.getItem(TAB_NAME), null);
+    if (name && await claim(name)) return new Storage(name, name);
+    const fresh = new_name();
+    await claim(fresh);
+    allowed(() => sessionStorage.setItem(TAB_NAME, fresh), null);
+    return new Storage(fresh, name || newest_slot());
+  }
+
+  constructor(name, start) {
+    this.name = name;
+    this.start = start;
+    this.wrote = new Set();
+  }
+
+  stored(key) {
+    const own = OWN_KEYS.has(key);
+    const slot = own && !this.wrote.has(key) ? this.start : this.name;
+    if (own && !slot) return null;
+    return allowed(() => localStorage.getItem(own ? slot_key(slot, key) : PREFIX + key), null);
+  }
+
+  /** False when the browser keeps nothing. Empty text removes. */
+  store(key, text) {
+    const own = OWN_KEYS.has(key);
+    const name = own ? slot_key(this.name, key) : PREFIX + key;
+    const put = () => {
+      if (text === '') localStorage.removeItem(name);
+      else localStorage.setItem(name, text);
+      if (own) localStorage.setItem(slot_key(this.name, 'time'), String(Date.now()));
+      return true;
+    };
+    if (own) this.wrote.add(key);
+    drop_old_slots(this.name);
+    return allowed(put, false);
+  }
+
+  /** Calls back with the key when another tab changed something shared. */
+  watch(changed) {
+    window.addEventListener('storage', (event) => {
+      const key = event.key?.startsWith(PREFIX) ? event.key.slice(PREFIX.length) : null;
+      if (key && !key.startsWith('slot/')) changed(key);
+    });
+  }
+}
+
+const slot_key = (slot, key) => `${PREFIX}slot/${slot}/${key}`;
+
+/** Names of all slots, newest first. */
+function slots() {
+  return allowed(() => {
+    const found = [];
+    for (let i = 0; i < localStorage.length; i += 1) {
+      const match = localStorage.key(i).match(/^widegate\/1\/slot\/([0-9a-f]+)\/time$/);
+      if (match) found.push({ name: match[1], time: Number(localStorage.getItem(match[0])) });
+    }
+    return found.sort((a, b) => b.time - a.time).map((slot) => slot.name);
+  }, []);
+}
+
+const newest_slot = () => slots()[0] || null;
+
+function drop_old_slots(own) {
+  for (const name of slots().slice(KEPT_SLOTS)) {
+    if (name === own) continue;
+    for (const key of [...OWN_KEYS, 'time']) allowed(() => localStorage.removeItem(slot_key(name, key)), null);
+  }
+}
