@@ -3,7 +3,7 @@
 
 core    only core/, the chosen header-only libraries, and the standard library's pure part:
         no input or output, clock, thread or random source
-web     core/ and web/; the browser's and the graphics library's headers only in web/platform/
+web     core/ and web/; the browser's and the graphics library's headers only in web/host/
 tools   core/, tools/ and the chosen libraries; nothing of web/ or Dear ImGui
 tests   anything
 """
@@ -29,7 +29,7 @@ LAYERS = {
     "core": {"allowed": ("core/", "nlohmann/", "tl/", "fast_float/"), "pure": True},
     "web": {"allowed": ("core/", "web/", "nlohmann/", "tl/"), "pure": False,
             "names": {"imgui.h", "imgui_internal.h", "qrcodegen.h"} | GENERATED_FOR_WEB},
-    "web/platform": {"allowed": ("core/", "web/", "nlohmann/", "tl/", "emscripten/", "backends/", "GLES3/", "GLFW/"),
+    "web/host": {"allowed": ("core/", "web/", "nlohmann/", "tl/", "emscripten/", "backends/", "GLES3/", "GLFW/"),
                      "pure": False,
                      "names": {"imgui.h", "imgui_internal.h", "emscripten.h", "qrcodegen.h"} | GENERATED_FOR_WEB},
     "tools": {"allowed": ("core/", "tools/", "nlohmann/", "tl/", "CLI/"), "pure": False, "names": {"qrcodegen.h"}},

@@ -61,6 +61,8 @@ ImGuiWindow* scroll_target(ImVec2 at, bool sideways, float delta) {
   return at_end;
 }
 
+ImVec2 minus(ImVec2 a, ImVec2 b) { return {a.x - b.x, a.y - b.y}; }
+
 float distance(ImVec2 a, ImVec2 b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
 }  // namespace
@@ -168,7 +170,7 @@ void TouchLayer::finger_move(const PointerEvent& event) {
 // A standing finger has moved: far enough along something that scrolls, it scrolls; else it drags.
 void TouchLayer::decide(const PointerEvent& event) {
   if (distance(event.position, finger_.start) <= kSlopPx) return;
-  const ImVec2 moved = event.position - finger_.start;
+  const ImVec2 moved = minus(event.position, finger_.start);
   const bool sideways = std::abs(moved.x) > std::abs(moved.y);
   ImGuiWindow* target = scroll_target(finger_.start, sideways, sideways ? -moved.x : -moved.y);
   if (target == nullptr) {
@@ -184,7 +186,7 @@ void TouchLayer::decide(const PointerEvent& event) {
 void TouchLayer::scroll_to(const PointerEvent& event) {
   ImGuiWindow* window = ImGui::FindWindowByID(scroll_.window);
   if (window == nullptr) return;
-  const ImVec2 moved = event.position - finger_.last;
+  const ImVec2 moved = minus(event.position, finger_.last);
   const double by = scroll_.sideways ? -moved.x : -moved.y;
   const double limit = scroll_limit(*window, scroll_.sideways);
   scroll_.offset = ImClamp(scroll_.offset + by, 0.0, limit);
@@ -252,7 +254,7 @@ void TouchLayer::pinch_to(const PointerEvent& event) {
   const float after = distance(finger_.last, second_.last);
   // Fingers on one point have no ratio.
   if (before < 1 || after < 1) return;
-  const ImVec2 centre = (finger_.last + second_.last) * 0.5F;
+  const ImVec2 centre((finger_.last.x + second_.last.x) / 2, (finger_.last.y + second_.last.y) / 2);
   zooms_.push_back({clamped_into(pinched_, centre), after / before});
 }
 

@@ -1,6 +1,7 @@
 #include "web/host/web_platform.h"
 
 #include <emscripten/em_js.h>
+#include <emscripten/em_macros.h>
 
 #include "web/host/inbox.h"
 
