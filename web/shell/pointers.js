@@ -53,7 +53,9 @@ export function watch_pointers(canvas, program, frames) {
   });
   // No made-up mouse events after a touch, no text selection, no focus taken from a text field.
   for (const type of ['touchend', 'mousedown']) {
-    canvas.addEventListener(type, (event) => event.preventDefault(), { passive: false });
+    canvas.addEventListener(type, (event) => {
+      if (event.cancelable) event.preventDefault();
+    }, { passive: false });
   }
   canvas.addEventListener('contextmenu', (event) => event.preventDefault());
   canvas.addEventListener('wheel', (event) => {
