@@ -1,0 +1,110 @@
+#!/usr/bin/env python3
+"""Validates plans, catalogues and reports with an independent JSON Schema validator.
+
+usage: validate_documents.py WIDEGATE SOURCE_FOLDER
+
+The schemas of docs/schema must hold for every example plan, as written and in the canonical form that comes out of a
+link, for every file of the built-in catalogue and for every report; and what they refuse, `widegate check` refuses too.
+"""
+import copy
+import json
+import subprocess
+import sys
+import warnings
+from pathlib import Path
+
+warnings.filterwarnings("ignore", category=DeprecationWarning)  # RefResolver: the way that every version has
+from jsonschema import Draft202012Validator, RefResolver
+
+# Changes to a good plan that a schema can see: where, and what is put there.
+WRONG_PLAN_VALUES = [
+    ("/widegate_plan", 2), ("/lense", {}), ("/lens/focal", 3), ("/lens/focal_mm", "35"), ("/lens/focal_mm", 0),
+    ("/lens/focal_mm", None), ("/lens/squeeze", 5), ("/lens/squeeze", "NaN"), ("/run/sensor_rate", "fast"),
+    ("/run/sensor_rate", -24), ("/run/shutter_angle_deg", 0), ("/deliverable/frame_lines", []),
+    ("/deliverable/width_pixels", -1920), ("/deliverable/width_pixels", 1e30), ("/title", "two\nlines"),
+    ("/store/verification", "some"), ("/store/card", ""), ("/choose/must_meet_mandate", 1), ("/own/cars", []),
+    ("/own/cards", [{"id": "x"}]),
+]
+WRONG_CATALOGUES = [
+    {}, {"widegate_catalogue": 2}, {"widegate_catalogue": 1, "camera": []},
+    {"widegate_catalogue": 1, "codecs": [{"id": "c", "name": "C", "source": "s"}]},
+    {"widegate_catalogue": 1, "codecs": [{"id": "c", "name": "C", "source": "s", "packed": {}, "ratio": {"bits_per_pixel": 8}}]},
+    {"widegate_catalogue": 1, "tapes": [{"id": "T!", "name": "T", "source": "s", "capacity_bytes": 1e12, "write_bytes_per_s": 1e8}]},
+    {"widegate_catalogue": 1, "cameras": [{"id": "c", "name": "C", "source": "s", "width_photosites": 100, "height_photosites": 100, "modes": []}]},
+]
+
+
+class Checks:
+    def __init__(self, widegate, folder):
+        self.widegate = widegate
+        self.schemas = {}
+        for file in sorted((folder / "docs/schema").glob("*.schema.json")):
+            self.schemas[file.name] = json.loads(file.read_text())
+            Draft202012Validator.check_schema(self.schemas[file.name])
+        self.made = 0
+        self.failures = []
+
+    def run(self, *arguments, given=None):
+        return subprocess.run([self.widegate, *arguments], input=given, capture_output=True, text=True)
+
+    def errors(self, kind, document):
+        schema = self.schemas[f"{kind}.schema.json"]
+        resolver = RefResolver("", schema, store=self.schemas)
+        return [f"{error.json_path}: {error.message[:200]}"
+                for error in Draft202012Validator(schema, resolver=resolver).iter_errors(document)]
+
+    def expect(self, what, holds, detail=""):
+        self.made += 1
+        if not holds:
+            self.failures.append(f"{what}: {detail}")
+
+    def valid(self, what, kind, document):
+        errors = self.errors(kind, document)
+        self.expect(what, not errors, "; ".join(errors[:3]))
+
+    def refused(self, what, kind, document):
+        self.expect(f"{what}: schema", self.errors(kind, document), "not refused")
+        result = self.run("check", "-", given=json.dumps(document))
+        self.expect(f"{what}: widegate check", result.returncode == 2, f"exit code {result.returncode}")
+
+
+def put(document, pointer, value):
+    place = document
+    *path, last = pointer.strip("/").split("/")
+    for step in path:
+        place = place.setdefault(step, {})
+    place[last] = value
+
+
+def main():
+    widegate, folder = sys.argv[1], Path(sys.argv[2])
+    checks = Checks(widegate, folder)
+    plans = sorted((folder / "docs/examples").glob("*.plan.json"))
+    checks.expect("example plans", len(plans) >= 8, "too few")
+    for file in plans:
+        plan = json.loads(file.read_text())
+        checks.valid(file.name, "plan", plan)
+        link = checks.run("link", str(file)).stdout.strip()
+        canonical = checks.run("open", link)
+        checks.expect(f"{file.name} through a link", canonical.returncode == 0, canonical.stderr)
+        checks.valid(f"{file.name}, canonical", "plan", json.loads(canonical.stdout))
+        report = checks.run("evaluate", "--json", str(file))
+        checks.valid(f"{file.name}, its report", "report", json.loads(report.stdout))
+        checks.expect(f"{file.name}, table", max(map(len, checks.run("evaluate", str(file)).stdout.splitlines())) <= 80)
+    good = json.loads(plans[0].read_text())
+    for pointer, value in WRONG_PLAN_VALUES:
+        wrong = copy.deepcopy(good)
+        put(wrong, pointer, value)
+        checks.refused(f"{pointer} = {value!r}", "plan", wrong)
+    for file in sorted((folder / "core/catalogue").glob("*.json")):
+        checks.valid(file.name, "catalogue", json.loads(file.read_text()))
+    for document in WRONG_CATALOGUES:
+        checks.refused(json.dumps(document)[:80], "catalogue", document)
+    for failure in checks.failures:
+        print(failure, file=sys.stderr)
+    print(f"{checks.made} checks, {len(checks.failures)} failed")
+    return 1 if checks.failures else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
