@@ -88,6 +88,7 @@ struct Field : FieldSpec {
   /// The value has passed value_accepted().
   void (*write)(Owner& owner, std::size_t line, const FieldValue& value) = nullptr;
   std::uint64_t holder = 0;  ///< holder_id of the struct that declares the member.
+  bool per_line = false;     ///< The pointer has a "#".
 };
 
 /// True for printable UTF-8: no control characters, no malformed or overlong sequences.
@@ -245,6 +246,7 @@ template <auto... Path>
     field_detail::from_value(field_detail::follow<Path...>(owner, line), value);
   };
   row.holder = holder_id<typename Last::holder>();
+  row.per_line = spec.pointer.find('#') != std::string_view::npos;
   return row;
 }
 

@@ -326,9 +326,7 @@ std::optional<std::size_t> matched_line(std::string_view pattern, std::string_vi
 
 std::span<const FieldInfo> plan_fields() { return kFields; }
 
-bool per_frame_line(const FieldInfo& info) {
-  return info.pointer.find(kIndexMark) != std::string_view::npos;
-}
+bool per_frame_line(const FieldInfo& info) { return info.per_line; }
 
 std::string pointer_of(const FieldInfo& info, std::size_t line) {
   std::string pointer(info.pointer);

@@ -9,6 +9,13 @@ namespace widegate {
 
 __extension__ using Int128 = __int128;
 
+/// Largest whole number not above top / bottom; bottom is positive.
+template <class Whole>
+[[nodiscard]] constexpr Whole floor_quotient(Whole top, Whole bottom) {
+  const Whole quotient = top / bottom;
+  return quotient - ((top % bottom != 0 && top < 0) ? 1 : 0);
+}
+
 /// A fraction in lowest terms with a positive denominator, terms up to 2^63 - 1 either way.
 /// A result that does not fit 64-bit terms, or a division by zero, is the invalid fraction 0/0;
 /// it spreads through arithmetic and compares unequal to everything, so ask ok() at the end.
@@ -29,9 +36,7 @@ class Rational {
   }
   /// Largest integer not above, smallest not below; 0 when invalid.
   [[nodiscard]] constexpr std::int64_t floor() const {
-    if (!ok()) return 0;
-    const std::int64_t quotient = num_ / den_;
-    return quotient - ((num_ % den_ != 0 && num_ < 0) ? 1 : 0);
+    return ok() ? floor_quotient(num_, den_) : 0;
   }
   [[nodiscard]] constexpr std::int64_t ceil() const { return -Rational(-num_, den_).floor(); }
 
@@ -53,6 +58,7 @@ class Rational {
   }
   friend constexpr std::partial_ordering operator<=>(Rational a, Rational b) {
     if (!a.ok() || !b.ok()) return std::partial_ordering::unordered;
+    if (a.den_ == b.den_) return a.num_ <=> b.num_;
     const Int128 left = Int128{a.num_} * b.den_;
     const Int128 right = Int128{b.num_} * a.den_;
     if (left < right) return std::partial_ordering::less;
@@ -68,15 +74,29 @@ class Rational {
       num = -num;
       den = -den;
     }
-    const Int128 divisor = common_divisor(num < 0 ? -num : num, den);
-    num /= divisor;
-    den /= divisor;
-    if (num > INT64_MAX || num < -INT64_MAX || den > INT64_MAX) return result;
-    result.num_ = static_cast<std::int64_t>(num);
-    result.den_ = static_cast<std::int64_t>(den);
+    if (!fits(num) || !fits(den)) {
+      const Int128 divisor = common_divisor(num < 0 ? -num : num, den);
+      num /= divisor;
+      den /= divisor;
+      if (!fits(num) || !fits(den)) return result;
+      return in_terms(static_cast<std::int64_t>(num), static_cast<std::int64_t>(den));
+    }
+    return reduce_small(static_cast<std::int64_t>(num), static_cast<std::int64_t>(den));
+  }
+  // Nearly every fraction; 128-bit division is a slow library call.
+  static constexpr Rational reduce_small(std::int64_t num, std::int64_t den) {
+    if (den == 1) return in_terms(num, den);
+    const auto divisor = static_cast<std::int64_t>(common_divisor(num < 0 ? -num : num, den));
+    return divisor == 1 ? in_terms(num, den) : in_terms(num / divisor, den / divisor);
+  }
+  static constexpr Rational in_terms(std::int64_t num, std::int64_t den) {
+    Rational result;
+    result.num_ = num;
+    result.den_ = den;
     return result;
   }
-  // Works in 64 bits as soon as both terms fit: 128-bit division is several times slower.
+  static constexpr bool fits(Int128 value) { return value <= INT64_MAX && value >= -INT64_MAX; }
+  // Works in 64 bits as soon as both terms fit.
   static constexpr Int128 common_divisor(Int128 a, Int128 b) {
     while (a > INT64_MAX || b > INT64_MAX) {
       if (b == 0) return a;
@@ -112,8 +132,10 @@ class Rational {
   const Int128 top = Int128{value.num()} * mul;
   const Int128 bottom = Int128{value.den()} * div * unit;
   if (bottom == 0) return 0;
-  Int128 quotient = top / bottom;
-  if (top % bottom != 0 && top < 0) --quotient;
+  const bool small = top <= INT64_MAX && top >= -INT64_MAX && bottom <= INT64_MAX;
+  const Int128 quotient =
+      small ? floor_quotient(static_cast<std::int64_t>(top), static_cast<std::int64_t>(bottom))
+            : floor_quotient(top, bottom);
   return static_cast<std::int64_t>(quotient) * unit;
 }
 

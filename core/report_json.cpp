@@ -1,6 +1,5 @@
 #include "core/report_json.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 #include <vector>
 
@@ -10,54 +9,86 @@
 namespace widegate {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
+/// Writes the document as it is walked. Numbers are printed here, not by the JSON library, whose
+/// shortest form of a double now and then has 17 digits.
 class JsonWriter final : public ReportVisitor {
  public:
-  JsonWriter() { open_.push_back(&root_); }
+  JsonWriter() { open('{', '}'); }
 
-  void begin_object(std::string_view key) override { open_.push_back(&put(key, Json::object())); }
-  void end_object() override { open_.pop_back(); }
-  void begin_list(std::string_view key) override { open_.push_back(&put(key, Json::array())); }
-  void end_list() override { open_.pop_back(); }
+  void begin_object(std::string_view key) override {
+    put_key(key);
+    open('{', '}');
+  }
+  void end_object() override { close(); }
+  void begin_list(std::string_view key) override {
+    put_key(key);
+    open('[', ']');
+  }
+  void end_list() override { close(); }
 
-  void number(std::string_view key, double value) override { put(key, shown(value)); }
-  void whole(std::string_view key, std::int64_t value) override { put(key, value); }
+  void number(std::string_view key, double value) override { put(key, print_number(value)); }
+  void whole(std::string_view key, std::int64_t value) override { put(key, std::to_string(value)); }
   void span(std::string_view key, Span value) override {
-    put(key, range(shown(value.least), shown(value.most)));
+    put_range(key, print_number(value.least), print_number(value.most));
   }
   void counts(std::string_view key, ByteRange value) override {
-    put(key, range(Json(value.least), Json(value.most)));
+    put_range(key, std::to_string(value.least), std::to_string(value.most));
   }
   void fraction(std::string_view key, Rational value) override {
-    put(key, value.ok() ? Json(print_rational(value)) : Json());
+    put(key, value.ok() ? quoted(print_rational(value)) : "null");
   }
-  void flag(std::string_view key, bool value) override { put(key, value); }
-  void text(std::string_view key, std::string_view value) override { put(key, std::string(value)); }
-  void nothing(std::string_view key) override { put(key, nullptr); }
+  void flag(std::string_view key, bool value) override { put(key, value ? "true" : "false"); }
+  void text(std::string_view key, std::string_view value) override { put(key, quoted(value)); }
+  void nothing(std::string_view key) override { put(key, "null"); }
 
-  [[nodiscard]] std::string dumped() const {
-    return root_.dump(2, ' ', false, Json::error_handler_t::replace);
+  [[nodiscard]] std::string finished() {
+    close();
+    return std::move(text_);
   }
 
  private:
-  static Json shown(double value) { return std::isfinite(value) ? Json(round_12(value)) : Json(); }
-  static Json range(const Json& least, const Json& most) {
-    if (least == most) return least;
-    return Json{{"least", least}, {"most", most}};
+  struct Level {
+    char end;
+    bool empty = true;
+  };
+
+  static std::string quoted(std::string_view value) {
+    const nlohmann::json text = std::string(value);
+    return text.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
   }
-  // Only the innermost open container grows, so pointers to the outer ones stay good.
-  Json& put(std::string_view key, Json value) {
-    Json& parent = *open_.back();
-    if (parent.is_array()) {
-      parent.push_back(std::move(value));
-      return parent.back();
-    }
-    return parent[std::string(key)] = std::move(value);
+  void new_line() { text_.append(1, '\n').append(2 * open_.size(), ' '); }
+  void open(char begin, char end) {
+    text_ += begin;
+    open_.push_back({.end = end});
+  }
+  void close() {
+    const Level level = open_.back();
+    open_.pop_back();
+    if (!level.empty) new_line();
+    text_ += level.end;
+  }
+  /// What stands before a value: a comma, a line of its own, and inside an object the key, which
+  /// is one of report_fields.cpp and needs no escapes.
+  void put_key(std::string_view key) {
+    if (!open_.back().empty) text_ += ',';
+    open_.back().empty = false;
+    new_line();
+    if (open_.back().end == '}') text_.append(1, '"').append(key).append("\": ");
+  }
+  void put(std::string_view key, std::string_view value) {
+    put_key(key);
+    text_ += value;
+  }
+  void put_range(std::string_view key, std::string_view least, std::string_view most) {
+    if (least == most) return put(key, least);
+    begin_object(key);
+    put("least", least);
+    put("most", most);
+    end_object();
   }
 
-  Json root_ = Json::object();
-  std::vector<Json*> open_;
+  std::string text_;
+  std::vector<Level> open_;
 };
 
 }  // namespace
@@ -65,7 +96,7 @@ class JsonWriter final : public ReportVisitor {
 std::string report_to_json(const Report& report) {
   JsonWriter writer;
   visit_report(report, writer);
-  return writer.dumped();
+  return writer.finished();
 }
 
 }  // namespace widegate

@@ -1,53 +1,69 @@
 #include "core/run.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace widegate {
 namespace {
 
 constexpr std::int64_t kFullTurnDeg = 360;
-constexpr std::size_t kNearestCount = 4;
+constexpr std::ptrdiff_t kNearestCount = 4;
 
 Rational pulses_per_s(Rational mains_hz) { return Rational(2) * mains_hz; }
 
-/// Keeps the `kNearestCount` values nearest to `to`, rising, without repeats.
-template <class Value, class Distance>
-void keep_nearest(std::vector<Value>& values, Distance distance) {
-  std::stable_sort(values.begin(), values.end(),
-                   [&](const Value& a, const Value& b) { return distance(a) < distance(b); });
-  if (values.size() > kNearestCount) values.resize(kNearestCount);
-  std::sort(values.begin(), values.end());
-  values.erase(std::unique(values.begin(), values.end()), values.end());
-}
+/// The few distinct values nearest to another; of equally near ones those added first.
+template <class Value>
+class Nearest {
+ public:
+  explicit Nearest(double to) : to_(to) {}
 
-/// Whole numbers of 1 and up around a position in the sequence 1, 2, 3, ...
-std::vector<std::int64_t> neighbours(Rational position) {
-  std::vector<std::int64_t> around;
-  const std::int64_t middle = position.floor();
-  for (std::int64_t n = middle - 3; n <= middle + 4; ++n) {
-    if (n >= 1) around.push_back(n);
+  void add(Value value, double place) {
+    const double distance = std::abs(place - to_);
+    const auto end = kept_.begin() + count_;
+    if (std::any_of(kept_.begin(), end, [&](const Kept& k) { return k.value == value; })) return;
+    auto at =
+        std::find_if(kept_.begin(), end, [&](const Kept& k) { return distance < k.distance; });
+    if (at == kept_.end()) return;
+    if (count_ < kNearestCount) ++count_;
+    std::move_backward(at, kept_.begin() + count_ - 1, kept_.begin() + count_);
+    *at = {.value = value, .distance = distance};
   }
-  return around;
-}
+
+  /// Rising.
+  [[nodiscard]] std::vector<Value> rising() const {
+    std::vector<Value> values;
+    values.reserve(kNearestCount);
+    std::for_each(kept_.begin(), kept_.begin() + count_,
+                  [&](const Kept& kept) { values.push_back(kept.value); });
+    std::sort(values.begin(), values.end());
+    return values;
+  }
+
+ private:
+  struct Kept {
+    Value value;
+    double distance;
+  };
+  double to_;
+  std::array<Kept, kNearestCount> kept_ = {};
+  std::ptrdiff_t count_ = 0;
+};
 
 Rational shutter_angle_deg(const Running& run) {
   return exposure_s(run) * Rational(kFullTurnDeg) * run.sensor_rate;
 }
 
-/// The safe candidates among rate(n) for whole n around the present rate's place.
+/// The safe candidates among rate(n) for whole n of 1 and up around the present rate's place.
 template <class RateOf>
-void add_safe_rates(std::vector<Rational>& rates, const Running& run, Rational place,
-                    RateOf rate_of) {
-  for (const std::int64_t n : neighbours(place)) {
+void add_safe_rates(Nearest<Rational>& rates, const Running& run, Rational place, RateOf rate_of) {
+  const std::int64_t middle = place.floor();
+  for (std::int64_t n = std::max<std::int64_t>(1, middle - 3); n <= middle + 4; ++n) {
     const Rational rate = rate_of(Rational(n));
-    if (rate.ok() && rate != run.sensor_rate) rates.push_back(rate);
+    const bool too_fast =
+        run.shutter_kind == ShutterKind::time && run.shutter_time_s * rate > Rational(1);
+    if (rate.ok() && rate != run.sensor_rate && !too_fast) rates.add(rate, rate.to_double());
   }
-}
-
-std::vector<Rational> only_possible_at_time(std::vector<Rational> rates, Rational exposure) {
-  std::erase_if(rates, [&](Rational rate) { return exposure * rate > Rational(1); });
-  return rates;
 }
 
 void lower(RateCeiling& ceiling, const std::optional<Rational>& rate, RateLimit by) {
@@ -72,31 +88,24 @@ std::vector<double> nearest_safe_angles(Rational rate, Rational angle_deg, Ratio
   const Rational place = angle_deg / one_pulse_deg;
   const std::int64_t most = (Rational(kFullTurnDeg) / one_pulse_deg).floor();
   const std::int64_t first = std::min(std::max<std::int64_t>(1, place.floor() - 3), most - 3);
-  std::vector<double> angles;
+  Nearest<double> angles(angle_deg.to_double());
   for (std::int64_t n = std::max<std::int64_t>(1, first); n <= std::min(most, first + 7); ++n) {
-    angles.push_back((Rational(n) * one_pulse_deg).to_double());
+    const double angle = (Rational(n) * one_pulse_deg).to_double();
+    angles.add(angle, angle);
   }
-  const double wanted = angle_deg.to_double();
-  keep_nearest(angles, [&](double angle) { return std::abs(angle - wanted); });
-  return angles;
+  return angles.rising();
 }
 
 std::vector<Rational> nearest_safe_rates(const Running& run) {
   const Rational pulses = pulses_per_s(run.mains_hz);
-  std::vector<Rational> rates;
+  Nearest<Rational> rates(run.sensor_rate.to_double());
   add_safe_rates(rates, run, pulses / run.sensor_rate, [&](Rational n) { return pulses / n; });
   if (run.shutter_kind == ShutterKind::angle) {
-    const Rational turn = run.shutter_angle_deg / Rational(kFullTurnDeg);
-    add_safe_rates(rates, run, exposure_s(run) * pulses,
-                   [&](Rational n) { return turn * pulses / n; });
-  } else {
-    rates = only_possible_at_time(std::move(rates), run.shutter_time_s);
+    const Rational turn_pulses = run.shutter_angle_deg / Rational(kFullTurnDeg) * pulses;
+    add_safe_rates(rates, run, turn_pulses / run.sensor_rate,
+                   [&](Rational n) { return turn_pulses / n; });
   }
-  const double wanted = run.sensor_rate.to_double();
-  std::sort(rates.begin(), rates.end());
-  rates.erase(std::unique(rates.begin(), rates.end()), rates.end());
-  keep_nearest(rates, [&](Rational rate) { return std::abs(rate.to_double() - wanted); });
-  return rates;
+  return rates.rising();
 }
 
 std::int64_t card_bound_bytes(const Codec& codec, std::int64_t stored_bytes_per_frame) {

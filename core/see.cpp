@@ -38,15 +38,19 @@ double matched_extent(MatchBy match, double seen_width, double height) {
   return seen_width;
 }
 
-/// Whether a camera of the library is hidden by one's own of the same id.
-bool shadowed(const Plan& plan, const Camera& camera) {
-  return find_row(plan.own.cameras, camera.id) != nullptr;
-}
-
+/// Whether a camera's modes are listed; the library's is hidden by one's own of the same id.
 bool considered(const Plan& plan, const Camera& camera) {
+  const Camera* own = find_row(plan.own.cameras, camera.id);
+  if (own != nullptr && own != &camera) return false;
   const auto& chosen = plan.choose.cameras;
   return chosen.empty() || camera.id == plan.format.camera ||
          std::find(chosen.begin(), chosen.end(), camera.id) != chosen.end();
+}
+
+std::size_t count_modes(const std::vector<Camera>& cameras) {
+  std::size_t count = 0;
+  for (const Camera& camera : cameras) count += camera.modes.size();
+  return count;
 }
 
 void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
@@ -54,12 +58,15 @@ void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
   const double squeeze = geometry.squeeze.to_double();
   for (const Camera& camera : cameras) {
     if (!considered(plan, camera)) continue;
-    if (&cameras != &plan.own.cameras && shadowed(plan, camera)) continue;
+    const bool chosen = camera.id == plan.format.camera;
     for (const SensorMode& mode : camera.modes) {
-      if (camera.id == plan.format.camera && mode.id == plan.format.mode) continue;
-      const double there = matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
-      see.equivalent_focal.push_back(
-          {camera.id, mode.id, there, plan.lens.focal_mm * there / see.matched_extent_mm});
+      if (chosen && mode.id == plan.format.mode) continue;
+      EquivalentFocal& row = see.equivalent_focal.emplace_back();
+      row.camera = camera.id;
+      row.mode = mode.id;
+      row.matched_extent_mm =
+          matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
+      row.focal_mm = plan.lens.focal_mm * row.matched_extent_mm / see.matched_extent_mm;
     }
   }
 }
@@ -184,7 +191,7 @@ SeeReport see_report(const Plan& plan, const Geometry& geometry, const FrameRepo
   see.match = plan.lens.match;
   see.matched_extent_mm = matched_extent(
       plan.lens.match, geometry.squeeze.to_double() * geometry.width.value, geometry.height.value);
-  see.equivalent_focal.reserve(32);
+  see.equivalent_focal.reserve(count_modes(plan.own.cameras) + count_modes(library.cameras));
   add_equivalents(see, plan, geometry, plan.own.cameras);
   add_equivalents(see, plan, geometry, library.cameras);
   return see;

@@ -138,6 +138,14 @@ TEST_CASE("A mode that passes while its frame fails says both") {
   CHECK(notes_with(Topic::resolve_mode_only, Plan{}, report).empty());
 }
 
+TEST_CASE("Close range is a caution only where breathing shows") {
+  Report report = sound_report();
+  report.see.magnification = 0.0118;  // 35 mm at 3 m
+  CHECK(notes_with(Topic::see_close_range, Plan{}, report).empty());
+  report.see.magnification = 0.0526;  // 50 mm at 1 m
+  CHECK(note_about(Topic::see_close_range, Plan{}, report).severity == Severity::caution);
+}
+
 TEST_CASE("No mandate, no verdict on it") {
   Report report = sound_report();
   report.resolve.mandate = {};

@@ -20,6 +20,7 @@ Report small_report() {
   report.headline.minutes_per_card = {12.5, 12.5};
   report.headline.data_rate_megabits_per_s = {100, 200};
   report.mode.width_photosites = 4992;
+  report.mode.height_mm = 35 * 23.976 / 26.9568;
   FrameReport& frame = report.frames.emplace_back();
   frame.name = "Scope \"2.39\"";
   frame.photosites = {
@@ -147,6 +148,8 @@ TEST_CASE("Counts are exact, other numbers have 12 digits, fractions are text") 
   const std::string text = report_to_json(small_report());
   CHECK(text.find("\"bytes_per_frame\": 9007199254740991") != std::string::npos);
   CHECK(text.find("\"horizontal_fov_deg\": 52.9319171055,") != std::string::npos);
+  // The shortest form of this double is found by hand, not by every JSON library.
+  CHECK(text.find("\"height_mm\": 31.1298076923,") != std::string::npos);
   const Json json = parsed(small_report());
   CHECK(at(json, "frame.left_photosites_exact") == "158500/239");
   CHECK(at(json, "frame.width_photosites_exact") == "4000");
