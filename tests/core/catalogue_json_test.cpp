@@ -7,10 +7,10 @@
 #include <array>
 
 #include "core/plan_check.h"
-#include "tests/core/random_plan.h"
+#include "tests/core/random_plans.h"
 
 using namespace widegate;
-using widegate::fdl::Dice;
+using widegate::testing::Dice;
 
 namespace {
 
@@ -50,7 +50,7 @@ TEST_CASE("the built-in library and random ones come back from their own text") 
   CHECK(catalogue_to_json(*again) == text);
   Dice dice(9);
   for (int i = 0; i < 500; ++i) {
-    const Catalogue random = testing::random_library(dice, library());
+    const Catalogue random = testing::random_library(dice);
     REQUIRE(check_catalogue(random, library(), "").empty());
     REQUIRE(catalogue_from_json(catalogue_to_json(random), library()) == random);
   }

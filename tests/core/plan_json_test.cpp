@@ -9,8 +9,7 @@
 #include "core/catalogue_json.h"
 #include "core/evaluate.h"
 #include "core/json_text.h"
-#include "tests/core/plan_changes.h"
-#include "tests/core/random_plan.h"
+#include "tests/core/random_plans.h"
 
 using namespace widegate;
 using widegate::testing::Dice;
