@@ -3,6 +3,7 @@
 #include "core/rational.h"
 #include "core/text.h"
 #include "tests/bench/bench.h"
+#include "tests/bench/evaluate_bench.h"
 #include "tests/bench/store_bench.h"
 
 namespace widegate::bench {
@@ -28,6 +29,13 @@ std::vector<Benchmark> all_benchmarks() {
   return {
       {.name = "print a number at 12 digits", .run = print_numbers},
       {.name = "read a frame rate", .run = parse_rates},
+      {.name = "evaluate: a new plan",
+       .run = evaluate_new_plan,
+       .native_budget_ns = 5000,
+       .wasm_budget_ns = 8000},
+      {.name = "evaluate: eight frame lines, ranges", .run = evaluate_rich_plan},
+      {.name = "check a new plan", .run = check_new_plan},
+      {.name = "a report as JSON", .run = report_as_json},
       {.name = "store: a codec of one size", .run = store_one_size},
       {.name = "store: a codec with a range", .run = store_range},
   };

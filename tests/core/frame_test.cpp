@@ -111,6 +111,29 @@ TEST_CASE("A protected frame line worked out by hand") {
   CHECK(frame.room_vertical_mm == doctest::Approx(7.5).epsilon(1e-14));
 }
 
+TEST_CASE("The worked example of the handbook") {
+  // docs/formulas/frame.md, worked out there step by step.
+  Geometry geometry = plain_geometry(4992, 3744, 2);
+  geometry.width = {4992 * 0.0054};
+  geometry.height = {3744 * 0.0054};
+  geometry.recorded_width_pixels = 4096;
+  geometry.recorded_height_pixels = 3072;
+  const FrameReport frame = centred(Rational(239, 100), geometry, Rational(1, 20));
+  CHECK(frame.protected_photosites.width == Rational(447408, 100));
+  check_rect(frame.photosites, {.left = Rational(370812, 1000),
+                                .top = Rational(936, 10),
+                                .width = Rational(4250376, 1000),
+                                .height = Rational(35568, 10)});
+  CHECK(frame.pixels.left == doctest::Approx(304.256).epsilon(1e-12));
+  CHECK(frame.pixels.height == doctest::Approx(2918.4).epsilon(1e-12));
+  CHECK(frame.pixels.even_left == 306);
+  CHECK(frame.pixels.even_top == 78);
+  CHECK(frame.pixels.even_width == 3484);
+  CHECK(frame.pixels.even_height == 2916);
+  CHECK(frame.shift_horizontal_percent == doctest::Approx(8.7242).epsilon(1e-5));
+  CHECK(frame.max_rotation_deg == doctest::Approx(1.2677).epsilon(1e-4));
+}
+
 TEST_CASE("Extraction rounds inward to even pixels") {
   // 4000 wide at 2.39:1 is 400000/239 = 1673.64 high: 663.18 to 2336.82, even 664 to 2336.
   const FrameReport frame = centred(Rational(239, 100), plain_geometry(4000, 3000));
