@@ -4,6 +4,7 @@
 #include <variant>
 
 #include "core/evaluate.h"
+#include "core/plan_check.h"
 #include "core/plan_fields.h"
 
 namespace widegate {
@@ -30,6 +31,13 @@ bool App::act(const ResetField& command) {
 bool App::act(const EndGesture&) {
   gesture_.clear();
   return false;
+}
+
+bool App::act(const ChooseFormat& command) {
+  Plan next = plan_;
+  next.format = command.format;
+  if (!check_plan(next, library_).empty()) return false;
+  return act(ReplacePlan{std::move(next)});
 }
 
 bool App::act(const ReplacePlan& command) {

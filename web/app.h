@@ -45,6 +45,7 @@ class App {
   bool act(const SetField& command);
   bool act(const ResetField& command);
   bool act(const EndGesture& command);
+  bool act(const ChooseFormat& command);
   bool act(const ReplacePlan& command);
   bool act(const OpenPlan& command);
   bool act(const Undo& command);

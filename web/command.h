@@ -26,6 +26,11 @@ struct ResetField {
 /// The finger is up, the typing is over.
 struct EndGesture {};
 
+/// Takes a whole format out of the ranking.
+struct ChooseFormat {
+  FormatChoice format;
+};
+
 /// Replaces the whole plan (a link, a file, a lesson, "start afresh").
 struct ReplacePlan {
   Plan plan;
@@ -39,7 +44,8 @@ struct OpenPlan {
 struct Undo {};
 struct Redo {};
 
-using Command = std::variant<SetField, ResetField, EndGesture, ReplacePlan, OpenPlan, Undo, Redo>;
+using Command =
+    std::variant<SetField, ResetField, EndGesture, ChooseFormat, ReplacePlan, OpenPlan, Undo, Redo>;
 using Commands = std::vector<Command>;
 
 }  // namespace widegate

@@ -51,6 +51,7 @@ struct PanelState {
   std::string jump;                    ///< Section to scroll to in the next frame.
   std::string current;                 ///< Section at the top of the column.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
+  bool all_formats = false;            ///< The whole ranking is shown.
   PictureState picture;
 
   [[nodiscard]] bool shows_more(std::string_view section) const {

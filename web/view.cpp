@@ -4,8 +4,8 @@
 #include <array>
 #include <utility>
 
-#include "core/readings.h"
 #include "core/notes.h"
+#include "core/readings.h"
 #include "core/verdict.h"
 #include "web/controls.h"
 #include "web/panels/list.h"
@@ -92,6 +92,21 @@ Control desqueeze_control(const App& app, const PanelState& state) {
   return control;
 }
 
+/// The whole ranking as one choice for the page; the canvas draws it as rows of its own.
+Control format_control(const RankingRows& ranking) {
+  Control control = action(kFormat, "choose", "Format by rank", !ranking.rows.empty());
+  control.kind = ControlKind::choice;
+  for (const RankingRow& row : ranking.rows) {
+    const std::string_view mark = row.accepted ? "passes: " : "rejected: ";
+    control.choices.push_back(
+        {row.id, row.title + " · " + row.detail, std::string(mark) + row.words});
+    if (!row.chosen) continue;
+    control.edit_text = row.id;
+    control.value_text = row.title + " · " + row.detail;
+  }
+  return control;
+}
+
 void add_controls(Mirror& mirror, const App& app, const PanelState& state) {
   mirror.controls.push_back(action(kUndo, "plan", "Undo", app.can_undo()));
   mirror.controls.push_back(action(kRedo, "plan", "Redo", app.can_redo()));
@@ -118,10 +133,11 @@ std::string live_words(const Mirror& mirror) {
   return text;
 }
 
-Mirror make_mirror(const App& app, const PanelState& state) {
+Mirror make_mirror(const App& app, const PanelState& state, const RankingRows& ranking) {
   Mirror mirror;
   for (const Panel& panel : panels()) mirror.sections.push_back(make_section(app, panel));
   add_controls(mirror, app, state);
+  mirror.controls.push_back(format_control(ranking));
   for (Reading& figure : headline_readings(app.report())) {
     mirror.headline.push_back(result_row(figure));
   }
@@ -146,7 +162,8 @@ Control* View::find(std::string_view id) {
 }
 
 void rebuild(View& view, const App& app, const PanelState& state) {
-  Mirror next = make_mirror(app, state);
+  RankingRows ranking = ranking_rows(app);
+  Mirror next = make_mirror(app, state, ranking);
   for (Control& control : next.controls) {
     if (const Control* before = view.mirror.find(control.id)) {
       control.rect = before->rect;
@@ -156,6 +173,7 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   next.surfaces = std::move(view.mirror.surfaces);
   view.mirror = std::move(next);
   view.picture = picture_data(app);
+  view.ranking = std::move(ranking);
   ++view.version;
 }
 

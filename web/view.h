@@ -10,6 +10,7 @@
 #include "web/app.h"
 #include "web/mirror.h"
 #include "web/picture/outlines.h"
+#include "web/ranking_rows.h"
 #include "web/state.h"
 
 namespace widegate {
@@ -18,6 +19,7 @@ namespace widegate {
 struct View {
   Mirror mirror;
   PictureData picture;
+  RankingRows ranking;
   std::uint64_t version = 0;       ///< Grows with every rebuild that changed something.
   std::uint64_t rect_version = 0;  ///< Grows when a rectangle moved.
 
@@ -29,6 +31,7 @@ struct View {
 inline constexpr std::string_view kUndo = "command:undo";
 inline constexpr std::string_view kRedo = "command:redo";
 inline constexpr std::string_view kStartAfresh = "command:start-afresh";
+inline constexpr std::string_view kFormat = "command:choose-format";
 inline constexpr std::string_view kTheme = "view:theme";
 inline constexpr std::string_view kDesqueeze = "view:desqueezed";
 

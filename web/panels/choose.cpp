@@ -1,13 +1,117 @@
-// Choose: what a format must do, and what ranks those that do it.
+// Choose: what a format must do, what ranks those that do it, and the ranking itself.
+#include <algorithm>
 #include <array>
 
+#include "web/draw_context.h"
 #include "web/panels/list.h"
+#include "web/widgets/parts.h"
 
 namespace widegate {
+namespace {
+
+constexpr std::size_t kRowsAtFirst = 6;
+
+bool mandate_wanted(const Plan& plan) {
+  return plan.mandate.photosites > 0 || plan.mandate.photosites_across > 0;
+}
+
+/// What is better for a person choosing, as four bars from the worst to the best.
+void draw_shares(const DrawContext& context, const RankingRow& row, const RectPx& box) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const float gap = 2 * context.theme.scale;
+  const float width = (box.width - gap * 3) / 4;
+  float x = box.x;
+  for (const float share : row.shares) {
+    const float height = std::clamp(share, 0.0F, 1.0F) * box.height;
+    paint.fill({x, bottom(box) - height, width, height},
+               row.chosen ? colour.on_accent : colour.accent, 1);
+    paint.line({x, bottom(box)}, {x + width, bottom(box)},
+               row.chosen ? colour.on_accent : colour.edge, 1);
+    x += width + gap;
+  }
+}
+
+void draw_row(DrawContext& context, const RankingRow& row) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const float pad = context.theme.space(2.5F);
+  const float caption = paint.line_height(TextStyle::caption);
+  const float title = paint.line_height(TextStyle::strong);
+  const float bars = 44 * context.theme.scale;
+  const float mark = 20 * context.theme.scale;
+  const float left = pad + mark + context.theme.space(2);
+  const float room = ImGui::GetContentRegionAvail().x - left - pad;
+  const float width = row.accepted ? room - bars - pad : room;
+  const float words = paint.wrapped_height(TextStyle::caption, row.words, width);
+  const RectPx box = take_row(title + caption + words + 2 * pad);
+  ImGui::PushID(row.id.data(), row.id.data() + row.id.size());
+  const Press press = pressable("format", box);
+  ImGui::PopID();
+  const float radius = 10 * context.theme.scale;
+  if (row.chosen || press.held || press.hovered) {
+    paint.fill(box, row.chosen ? colour.accent : surface(context.theme, press), radius);
+  }
+  const Colour text = row.chosen ? colour.on_accent : colour.text;
+  const Colour quiet = row.chosen ? colour.on_accent : colour.quiet;
+  const Severity severity = row.accepted ? Severity::ok : Severity::fail;
+  paint.mark(severity, {box.x + pad + mark / 2, box.y + pad + mark / 2}, mark);
+  RectPx line = {box.x + left, box.y + pad, width, title};
+  paint.text(line, Align::left, TextStyle::strong, text, row.title);
+  line.y += title;
+  line.height = caption;
+  paint.text(line, Align::left, TextStyle::caption, quiet, row.detail);
+  line.y += caption;
+  paint.wrapped({line.x, line.y, width, words}, TextStyle::caption, quiet, row.words);
+  if (row.accepted) {
+    draw_shares(context, row, {right(box) - pad - bars, box.y + pad, bars, box.height - 2 * pad});
+  }
+  if (press.clicked && !row.chosen) context.commands.emplace_back(ChooseFormat{row.format});
+  take_space(context, 0.5F);
+}
+
+void draw_toggle(DrawContext& context, std::size_t hidden) {
+  const Paint paint = context.paint();
+  const RectPx row = take_row(context.theme.touch());
+  const Press press = pressable("all formats", row);
+  const float radius = 10 * context.theme.scale;
+  if (press.held || press.hovered) paint.fill(row, surface(context.theme, press), radius);
+  paint.outline(row, context.theme.colour.edge, context.theme.line_width, radius);
+  const std::string words = context.state.all_formats
+                                ? std::string("Show the best only")
+                                : "Show " + std::to_string(hidden) + " more formats";
+  paint.text(row, Align::centre, TextStyle::strong, context.theme.colour.text, words);
+  if (press.clicked) context.state.all_formats = !context.state.all_formats;
+  take_space(context, 2);
+}
+
+void draw_ranking(DrawContext& context) {
+  const RankingRows& ranking = context.view.ranking;
+  if (ranking.rows.empty()) return;
+  const Paint paint = context.paint();
+  const RectPx heading = take_row(paint.line_height(TextStyle::body) + context.theme.space(2));
+  paint.text(heading, Align::left, TextStyle::strong, context.theme.colour.text,
+             std::to_string(ranking.accepted) + " of " + std::to_string(ranking.rows.size()) +
+                 " formats pass");
+  const RectPx legend = take_row(paint.line_height(TextStyle::caption) + context.theme.space(2));
+  paint.text(legend, Align::left, TextStyle::caption, context.theme.colour.quiet,
+             "Bars: area, pixels, speed, little data");
+  std::size_t shown = 0;
+  for (const RankingRow& row : ranking.rows) {
+    const bool wanted = context.state.all_formats || shown < kRowsAtFirst || row.chosen;
+    if (!wanted) continue;
+    draw_row(context, row);
+    ++shown;
+  }
+  take_space(context, 1);
+  if (ranking.rows.size() > kRowsAtFirst) draw_toggle(context, ranking.rows.size() - shown);
+}
+
+}  // namespace
 
 Panel choose_panel() {
   static constexpr auto kFields = std::to_array<PanelField>({
-      {"/choose/must_meet_mandate"},
+      {"/choose/must_meet_mandate", false, mandate_wanted},
       {"/choose/min_minutes_per_card"},
       {"/choose/min_push_in_percent"},
       {"/choose/weight_area", true},
@@ -15,11 +119,14 @@ Panel choose_panel() {
       {"/choose/weight_speed", true},
       {"/choose/weight_data", true},
   });
+  static constexpr auto kExtra = std::to_array<std::string_view>({kFormat});
   return {.id = "choose",
           .title = "Choose",
           .question = "Which format then?",
           .topic = Question::choose,
-          .fields = kFields};
+          .fields = kFields,
+          .extra_controls = kExtra,
+          .draw_extra = draw_ranking};
 }
 
 }  // namespace widegate

@@ -9,7 +9,11 @@ namespace widegate {
 
 void set_control(DrawContext& context, const Control& control, std::string_view text,
                  bool continuous) {
-  if (control.id == kTheme) {
+  if (control.id == kFormat) {
+    if (auto format = format_from_id(text)) {
+      context.commands.emplace_back(ChooseFormat{std::move(*format)});
+    }
+  } else if (control.id == kTheme) {
     context.state.theme = theme_from_key(text);
   } else if (control.id == kDesqueeze) {
     context.state.picture.desqueezed = text == "true";

@@ -1,0 +1,107 @@
+#include "web/ranking_rows.h"
+
+#include "core/readings.h"
+#include "core/requirement.h"
+
+namespace widegate {
+namespace {
+
+constexpr std::string_view kSeparator = "/";
+
+std::string id_of(const FormatChoice& format) {
+  std::string id = format.camera;
+  for (const std::string* part : {&format.mode, &format.recording, &format.codec}) {
+    id.append(kSeparator).append(*part);
+  }
+  return id;
+}
+
+/// "1.5" and "1.5–2.1".
+std::string span_words(Span span, int decimals) {
+  const std::string least = short_number(span.least, decimals);
+  const std::string most = short_number(span.most, decimals);
+  return least == most ? least : least + "–" + most;
+}
+
+std::string figure_words(const FormatFigures& figures) {
+  std::string text = short_number(figures.frame_photosites / 1e6, 1) + " MP";
+  if (figures.rate_ceiling) {
+    text += " · to " + short_number(figures.rate_ceiling->to_double(), 2) + " fps";
+  }
+  if (figures.minutes_per_card) {
+    text += " · " + span_words(*figures.minutes_per_card, 0) + " min on a card";
+  }
+  return text;
+}
+
+std::string reason_words(const FormatFigures& figures) {
+  std::string text;
+  std::size_t more = 0;
+  for (std::size_t i = 0; i < kRequirementCount; ++i) {
+    const Finding& finding = figures.findings[i];
+    if (!finding.applies || finding.met) continue;
+    if (text.empty()) {
+      text = reason_text(static_cast<Requirement>(i), finding);
+    } else {
+      ++more;
+    }
+  }
+  return more == 0 ? text : text + " (and " + std::to_string(more) + " more)";
+}
+
+void put_names(RankingRow& row, const App& app) {
+  const Plan& plan = app.plan();
+  const Camera* camera = find_row(plan.own.cameras, app.library().cameras, row.format.camera);
+  if (camera == nullptr) return;
+  row.title = camera->name;
+  const SensorMode* mode = find_row(camera->modes, row.format.mode);
+  if (mode == nullptr) return;
+  row.title += " · " + mode->name;
+  const Recording* recording = find_row(mode->recordings, row.format.recording);
+  if (recording != nullptr) row.detail = recording->name;
+  const Codec* codec = find_row(plan.own.codecs, app.library().codecs, row.format.codec);
+  if (codec != nullptr) row.detail += " · " + codec->name;
+}
+
+RankingRow make_row(const App& app, const RankedFormat& ranked) {
+  RankingRow row;
+  row.format = ranked.format;
+  row.id = id_of(ranked.format);
+  row.accepted = ranked.accepted;
+  row.on_front = ranked.on_pareto_front;
+  row.chosen = ranked.format == app.plan().format;
+  for (std::size_t i = 0; i < kCriterionCount; ++i) {
+    row.shares[i] = static_cast<float>(ranked.shares[i]);
+  }
+  put_names(row, app);
+  row.words = ranked.accepted ? figure_words(ranked.figures) : reason_words(ranked.figures);
+  return row;
+}
+
+}  // namespace
+
+RankingRows ranking_rows(const App& app) {
+  RankingRows result;
+  if (!app.report().problems.empty()) return result;
+  const Ranking ranking = rank(app.plan(), app.library());
+  result.accepted = ranking.accepted;
+  result.rows.reserve(ranking.formats.size());
+  for (const RankedFormat& ranked : ranking.formats) result.rows.push_back(make_row(app, ranked));
+  return result;
+}
+
+std::optional<FormatChoice> format_from_id(std::string_view id) {
+  FormatChoice format;
+  std::array<std::string*, 4> parts = {&format.camera, &format.mode, &format.recording,
+                                       &format.codec};
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const std::size_t end = id.find(kSeparator);
+    const bool last = i + 1 == parts.size();
+    if (last != (end == std::string_view::npos)) return std::nullopt;
+    *parts[i] = id.substr(0, end);
+    if (!last) id.remove_prefix(end + 1);
+  }
+  return format;
+}
+
+}  // namespace widegate

@@ -1,0 +1,40 @@
+// The ranking of all formats as ready rows. Judging, scoring and order are the core's.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/choose.h"
+#include "web/app.h"
+
+namespace widegate {
+
+/// One format of the ranking.
+struct RankingRow {
+  FormatChoice format;
+  std::string id;      ///< "alder/open-gate/as-read/bayer-12-packed", for the page.
+  std::string title;   ///< Camera and sensor mode.
+  std::string detail;  ///< Recording option and codec.
+  std::string words;   ///< Its figures, or the first reason why it is rejected.
+  bool accepted = false;
+  bool on_front = false;  ///< No other is as good in everything and better in one thing.
+  bool chosen = false;    ///< It is the plan's.
+  std::array<float, kCriterionCount> shares{};  ///< Area, pixels, speed, data; of the best, 0 to 1.
+};
+
+struct RankingRows {
+  std::size_t accepted = 0;
+  std::vector<RankingRow> rows;  ///< The accepted first.
+};
+
+/// Empty for a plan that cannot be worked out.
+[[nodiscard]] RankingRows ranking_rows(const App& app);
+
+/// The format behind a row's id; nothing when the text is none.
+[[nodiscard]] std::optional<FormatChoice> format_from_id(std::string_view id);
+
+}  // namespace widegate
