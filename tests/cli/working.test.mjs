@@ -9,11 +9,14 @@ import { fileURLToPath } from 'node:url';
 import { evaluate } from './working_evaluator.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
-const program = process.env.WIDEGATE ?? join(root, 'build/native/widegate');
+// The program may be an interpreter with its arguments (the WASM build under Node).
+const [program, ...firstArguments] = (
+  process.env.WIDEGATE ?? join(root, 'build/native/widegate')
+).split(' ');
 const examples = join(root, 'docs/examples');
 
 const run = (args, input) =>
-  execFileSync(program, args, { encoding: 'utf8', input, maxBuffer: 64 * 1024 * 1024 });
+  execFileSync(program, [...firstArguments, ...args], { encoding: 'utf8', input, maxBuffer: 64 * 1024 * 1024 });
 
 /** Plans that between them reach every form of every formula. */
 const variants = [
