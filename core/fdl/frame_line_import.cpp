@@ -16,7 +16,7 @@ constexpr std::int64_t kProtectionDenominator = 1000;
 constexpr std::int64_t kAnchorDenominator = 100;
 constexpr double kSmallestAspect = 0.1;
 constexpr double kLargestAspect = 10;
-constexpr Rational kLargestProtection = Rational(499, 1000);
+constexpr Rational kLargestProtection = Rational(499, 999);  // below 1/2
 constexpr std::size_t kNameBytes = 60;
 
 constexpr double kRoundingPixels = 2;   // even rounding of a decision's box
@@ -63,8 +63,8 @@ std::optional<Rational> aspect_from(double value) {
 }
 
 Rational protection_from(double value) {
-  const Rational share = nearest_fraction(std::clamp(value, 0.0, 0.999), kProtectionDenominator);
-  return std::min(share, kLargestProtection, [](Rational a, Rational b) { return (a <=> b) < 0; });
+  const Rational share = nearest_fraction(std::clamp(value, 0.0, 0.5), kProtectionDenominator);
+  return share < Rational(1, 2) ? share : kLargestProtection;
 }
 
 double intent_ratio(const FramingIntent& intent) {

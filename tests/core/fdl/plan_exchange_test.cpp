@@ -17,6 +17,7 @@
 #include "core/plan_check.h"
 #include "tests/core/fdl/dice.h"
 #include "tests/core/fdl/sample.h"
+#include "tests/core/random_plans.h"
 
 namespace widegate::fdl {
 namespace {
@@ -149,6 +150,17 @@ TEST_CASE("every mode of the library: exported plans keep the rules and come bac
     }
   }
   CHECK(plans > 30);
+}
+
+TEST_CASE("random plans, with cameras of their own, come back with the same frame lines") {
+  testing::Dice dice(1917);
+  for (int i = 0; i < 500; ++i) {
+    CAPTURE(i);
+    const Plan plan = testing::random_plan(dice, library());
+    Plan current;
+    current.own = plan.own;
+    CHECK(same_frames(plan, import_or_fail(exported(plan), current).plan));
+  }
 }
 
 TEST_CASE("intents, canvases and decisions of an export") {
