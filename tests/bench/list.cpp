@@ -4,6 +4,7 @@
 #include "core/text.h"
 #include "tests/bench/bench.h"
 #include "tests/bench/evaluate_bench.h"
+#include "tests/bench/rank_bench.h"
 #include "tests/bench/store_bench.h"
 
 namespace widegate::bench {
@@ -38,6 +39,10 @@ std::vector<Benchmark> all_benchmarks() {
       {.name = "a report as JSON", .run = report_as_json},
       {.name = "store: a codec of one size", .run = store_one_size},
       {.name = "store: a codec with a range", .run = store_range},
+      {.name = "rank the built-in library", .run = rank_library},
+      {.name = "rank 10,000 formats", .run = rank_10000, .items = 10'000, .wasm_budget_ns = 50e6},
+      {.name = "rank 100,000 formats", .run = rank_100000, .items = 100'000},
+      {.name = "what would have to change, one format", .run = change_one},
   };
 }
 
