@@ -63,6 +63,8 @@ void TextTable::paragraph(std::string_view text) {
   for (const std::string& line : wrapped(text, kColumns)) text_ += line + "\n";
 }
 
+void TextTable::line(std::string_view text) { (text_ += text) += '\n'; }
+
 void TextTable::section(std::string_view title) { text_ += "\n" + std::string(title) + "\n"; }
 
 void TextTable::row(std::string_view label, std::string_view value) {

@@ -11,6 +11,8 @@ class TextTable {
  public:
   /// A paragraph of its own.
   void paragraph(std::string_view text);
+  /// A line as it is, for figures in columns; its owner keeps it within 80.
+  void line(std::string_view text);
   /// A heading with an empty line above.
   void section(std::string_view title);
   /// A label and its value; both wrap. Blanks in front of a label set it in.

@@ -8,6 +8,7 @@ Action set_up_check(CLI::App& command);
 Action set_up_evaluate(CLI::App& command);
 Action set_up_link(CLI::App& command);
 Action set_up_open(CLI::App& command);
+Action set_up_rank(CLI::App& command);
 Action set_up_sheet(CLI::App& command);
 Action set_up_why(CLI::App& command);
 Action set_up_fdl(CLI::App& command);
@@ -15,6 +16,7 @@ Action set_up_fdl(CLI::App& command);
 std::span<const Verb> verbs() {
   static constexpr Verb kVerbs[] = {
       {"evaluate", "Everything that follows from a plan", set_up_evaluate},
+      {"rank", "Every format of the cameras considered, judged and ranked", set_up_rank},
       {"why", "How the numbers of a report came about", set_up_why},
       {"sheet", "The printed sheet, as HTML", set_up_sheet},
       {"chart", "The frame-line chart, as SVG", set_up_chart},

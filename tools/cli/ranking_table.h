@@ -1,0 +1,22 @@
+// A Ranking as a table for reading in a terminal, at most 80 columns wide.
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/choose.h"
+#include "core/plan.h"
+#include "core/smallest_change.h"
+
+namespace widegate::cli {
+
+/// What was asked for, the formats shown with their figures (planning figures: the larger bound of
+/// a range of data, the smaller of minutes), and for each rejected one its reasons and changes.
+/// @param ranking  a ranking without problems; `shown` are rows of it, in its order.
+/// @param changes  for each row shown its smallest_changes().
+[[nodiscard]] std::string ranking_table(const Plan& plan, const Ranking& ranking,
+                                        std::span<const RankedFormat> shown,
+                                        std::span<const std::vector<Change>> changes);
+
+}  // namespace widegate::cli
