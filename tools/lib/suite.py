@@ -39,14 +39,19 @@ def browser_tests():
 # ---- readers: (lines, all commands succeeded) -> (passed, failed, closing lines)
 
 def read_ctest(lines, fine):
-    """doctest's own counts where a test printed them; a ctest test without them counts as one."""
+    """doctest's or node's own counts where a test printed them; a ctest test without them counts as one."""
     cases, results, closing = {}, {}, []
     for line in lines:
         found = re.match(r"(\d+): \[doctest\] test cases:\s*\d+\s*\|\s*(\d+) passed\s*\|\s*(\d+) failed", line)
         if found:
             cases[found[1]] = (int(found[2]), int(found[3]))
-        if re.match(r"\d+: \[doctest\] (test cases|assertions):", line):
+        if re.match(r"\d+: (\[doctest\] (test cases|assertions):|(ℹ|#) (pass|fail) \d+$)", line):
             closing.append(line.split(": ", 1)[1])
+        found = re.match(r"(\d+): (?:ℹ|#) (pass|fail) (\d+)$", line)
+        if found:
+            so_far = cases.get(found[1], (0, 0))
+            counted = (int(found[3]) * (found[2] == "pass"), int(found[3]) * (found[2] == "fail"))
+            cases[found[1]] = (so_far[0] + counted[0], so_far[1] + counted[1])
         result = re.match(r"\s*\d+/\d+ Test\s+#(\d+): \S+ \.*\s*(\S.*)", line)
         if result:
             results[result[1]] = result[2].startswith("Passed")
@@ -139,4 +144,5 @@ def main():
     sys.exit(1 if failed else 0)
 
 
-main()
+if __name__ == "__main__":
+    main()
