@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 
 const [program, ...firstArguments] = process.env.WIDEGATE.split(" ");
 const examples = join(dirname(fileURLToPath(import.meta.url)), "../../docs/examples");
-const plan = join(examples, "main-unit.plan.json");
+const plan = join(examples, "salt-ferry.plan.json");
 
 function rank(...args) {
   const result = spawnSync(program, [...firstArguments, "rank", plan, ...args],
