@@ -68,7 +68,8 @@ FrameLine draw_frame_line(Dice& dice) {
 }
 
 Geometry draw_geometry(Dice& dice) {
-  Geometry geometry = plain_geometry(draw_side(dice), draw_side(dice));
+  const std::int64_t width = draw_side(dice);
+  Geometry geometry = plain_geometry(width, draw_side(dice));
   geometry.squeeze = draw_field(dice, "/lens/squeeze");
   geometry.width = {dice.between(0.5, 500)};
   geometry.height = {dice.between(0.5, 500)};
