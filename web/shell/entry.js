@@ -14,6 +14,7 @@ export class Entry {
     this.wake = wake;
     this.request = null;
     this.twin = null;
+    this.sought = false;
     this.listen();
   }
 
@@ -44,7 +45,16 @@ export class Entry {
     const request = this.program.entry();
     if (!request) return;
     if (request.id !== this.request?.id) this.show(request);
+    this.keep_in_sight(request);
     this.place(request);
+  }
+
+  /** After a turn of the screen the value may have moved out of it: asks once to bring it back. */
+  keep_in_sight({ id, y, height }) {
+    const inside = y >= 0 && y + height <= window.innerHeight;
+    if (!inside && !this.sought) this.program.focus(id);
+    this.sought = !inside;
+    if (!inside) this.wake();
   }
 
   /**
@@ -107,8 +117,11 @@ export class Entry {
     if (!this.open) return;
     const { twin, request } = this;
     this.hide();
-    if (!twin) this.program.end_entry(keep);
-    else if (!keep) this.program.set(request.id, twin.before);
+    if (!twin) {
+      this.program.end_entry(keep);
+      this.program.focus('');
+    }
+    if (twin && !keep) this.program.set(request.id, twin.before);
     this.wake();
     twin?.done();
   }
@@ -116,6 +129,7 @@ export class Entry {
   hide() {
     this.request = null;
     this.twin = null;
+    this.sought = false;
     this.field.hidden = true;
   }
 }

@@ -17,6 +17,9 @@ export class Frames {
     this.paused = false;
   }
 
+  /** True when no frame is coming by itself. */
+  get resting() { return !this.request && !this.timer; }
+
   /** Asks for a frame at the next chance. */
   wake() {
     if (this.request || this.paused) return;
@@ -45,7 +48,10 @@ export class Frames {
     this.finished(visible);
     if (!visible) return wait_s;
     if (wait_s === 0) this.wake();
-    if (wait_s > 0) this.timer = setTimeout(() => this.wake(), wait_s * 1000);
+    if (wait_s > 0) {
+      clearTimeout(this.timer);
+      this.timer = setTimeout(() => this.wake(), wait_s * 1000);
+    }
     return wait_s;
   }
 
@@ -55,6 +61,7 @@ export class Frames {
     cancelAnimationFrame(this.request);
     clearTimeout(this.timer);
     this.request = 0;
+    this.timer = 0;
   }
 
   resume() {

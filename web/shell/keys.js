@@ -27,6 +27,13 @@ function is_taken(event) {
   return target.matches('input, button, a, summary') && NATIVE.has(event.key);
 }
 
+/** The program's own command for a key, or null. The browser's undo would change a text field that is not in sight. */
+function command_of(event) {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;
+  if (/^z$/i.test(event.key)) return event.shiftKey ? 'command:redo' : 'command:undo';
+  return /^y$/i.test(event.key) ? 'command:redo' : null;
+}
+
 export function watch_keys(program, frames) {
   const send = (event, down) => {
     const name = key_name(event.key);
@@ -35,10 +42,14 @@ export function watch_keys(program, frames) {
     frames.wake();
   };
   window.addEventListener('keydown', (event) => {
-    send(event, true);
-    // The program has its own undo; the browser's would change a text field that is not in sight.
-    const undo = (event.ctrlKey || event.metaKey) && /^[zy]$/i.test(event.key);
-    if (undo && !is_taken(event)) event.preventDefault();
+    const command = is_taken(event) ? null : command_of(event);
+    if (!command) {
+      send(event, true);
+      return;
+    }
+    event.preventDefault();
+    program.activate(command);
+    frames.wake();
   });
   window.addEventListener('keyup', (event) => send(event, false));
   window.addEventListener('blur', () => {

@@ -11,7 +11,8 @@ const LINE_PX = 16;
 /** DOM button numbers (0 left, 1 middle, 2 right) as ImGui's (0 left, 1 right, 2 middle). */
 const BUTTONS = [0, 2, 1];
 
-export function watch_pointers(canvas, program, frames) {
+/** @param pressed  called before a press reaches the program: an open text field ends */
+export function watch_pointers(canvas, program, frames, pressed) {
   const origin = () => canvas.getBoundingClientRect();
 
   const send = (event, phase, box) => program.pointer({
@@ -26,6 +27,7 @@ export function watch_pointers(canvas, program, frames) {
 
   canvas.addEventListener('pointerdown', (event) => {
     if (event.button > 2) return;
+    pressed();
     canvas.setPointerCapture(event.pointerId);
     send(event, DOWN, origin());
     frames.wake();

@@ -121,10 +121,13 @@ function start_program(module, storage) {
     program.resize(surface.size);
     program.safe_area(surface.size.safe_area);
   };
-  frames = new Frames(program, () => surface.apply(), () => follower.after_frame());
+  frames = new Frames(program, () => surface.apply(), () => {
+    if (follower.frames === 0) performance.mark('first-frame');
+    follower.after_frame();
+  });
   tell_size();
   watch_preferences(program, element('probe'), wake);
-  watch_pointers(canvas, program, frames);
+  watch_pointers(canvas, program, frames, () => entry.close(true));
   watch_keys(program, frames);
   watch_context(canvas, program, frames);
   window.addEventListener('hashchange', () => {
@@ -135,7 +138,11 @@ function start_program(module, storage) {
   if (ability === 1) show_message('no_webgl');
   wake();
   // For the tests and the curious: reads only.
-  window.widegate = { mirror: () => program.mirror(), frame_count: () => follower.frames };
+  window.widegate = {
+    mirror: () => program.mirror(),
+    frame_count: () => follower.frames,
+    resting: () => frames.resting && !follower.timer,
+  };
 }
 
 window.Module = {

@@ -1,5 +1,7 @@
 #include "web/widgets/parts.h"
 
+#include <cmath>
+
 #include "imgui.h"
 #include "imgui_internal.h"
 
@@ -8,7 +10,8 @@ namespace widegate {
 RectPx take_row(float height) {
   const ImVec2 at = ImGui::GetCursorScreenPos();
   const float width = ImGui::GetContentRegionAvail().x;
-  ImGui::Dummy({width > 1 ? width : 1, height > 1 ? height : 1});
+  // Whole pixels: ImGui cuts fractions towards zero, so rows would shift as they pass the top edge.
+  ImGui::Dummy({width > 1 ? width : 1, std::ceil(height > 1 ? height : 1)});
   return {at.x, at.y, width > 0 ? width : 0, height};
 }
 

@@ -1,0 +1,187 @@
+// What the app costs when nobody touches it, and what it survives: reload, a second tab, a lost drawing context, a
+// browser without WebGL 2.
+import assert from 'node:assert/strict';
+import { after, before, describe, test } from 'node:test';
+import { DEVICES, decode_png, open_site, policy_violations, start, watch } from './harness.mjs';
+import { at_rest, control, frame_count, headline, mirror } from './gestures.mjs';
+
+const FOCAL = '/lens/focal_mm';
+
+let site;
+before(async () => { site = await start(); });
+after(() => site.stop());
+
+/** Sets a slider as the keyboard would. */
+async function set_focal(page, text) {
+  await page.locator(`[data-id="${FOCAL}"]`).focus();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await at_rest(page);
+}
+
+async function close_clean({ page, context, trouble }) {
+  assert.deepEqual(trouble, []);
+  assert.deepEqual(await policy_violations(page), []);
+  await context.close();
+}
+
+describe('at rest', () => {
+  for (const name of ['phone', 'desktop']) {
+    test(`no frame in ten seconds on a ${name}`, async (t) => {
+      const opened = await open_site(site, { device: DEVICES[name] });
+      await at_rest(opened.page);
+      await set_focal(opened.page, '40');
+      const before = await frame_count(opened.page);
+      await opened.page.waitForTimeout(10000);
+      const drawn = await frame_count(opened.page) - before;
+      t.diagnostic(`frames drawn in 10 s at rest: ${drawn}; until then: ${before}`);
+      assert.equal(drawn, 0);
+      await close_clean(opened);
+    });
+  }
+
+  test('time to the first frame', async (t) => {
+    const opened = await open_site(site, { device: DEVICES.phone });
+    const times = await opened.page.evaluate(() => {
+      const [navigation] = performance.getEntriesByType('navigation');
+      const [mark] = performance.getEntriesByName('first-frame');
+      return { loaded: navigation.domContentLoadedEventEnd, first: mark.startTime };
+    });
+    t.diagnostic(`first frame ${times.first.toFixed(0)} ms after navigation (page ready at ${times.loaded.toFixed(0)} ms)`);
+    assert.ok(times.first > 0);
+    await close_clean(opened);
+  });
+});
+
+describe('the plan survives', () => {
+  test('a reload', async () => {
+    const opened = await open_site(site);
+    await set_focal(opened.page, '77');
+    const before = await headline(opened.page);
+    await opened.page.reload();
+    await opened.page.waitForFunction(() => window.widegate);
+    await at_rest(opened.page);
+    assert.equal((await control(opened.page, FOCAL)).value_text, '77');
+    assert.deepEqual(await headline(opened.page), before);
+    await close_clean(opened);
+  });
+
+  test('a second tab: each keeps its own, a third starts from the newest', async () => {
+    const opened = await open_site(site);
+    const open_tab = async () => {
+      const page = await opened.context.newPage();
+      const trouble = watch(page, site.address);
+      await page.goto(site.address);
+      await page.waitForFunction(() => window.widegate);
+      await at_rest(page);
+      return { page, trouble };
+    };
+    const reload = async (page) => {
+      await page.reload();
+      await page.waitForFunction(() => window.widegate);
+      await at_rest(page);
+    };
+    const focal = async (page) => (await control(page, FOCAL)).value_text;
+    await set_focal(opened.page, '60');
+    const second = await open_tab();
+    assert.equal(await focal(second.page), '60', 'a new tab starts from the newest plan');
+    await set_focal(second.page, '90');
+    assert.equal(await focal(opened.page), '60', 'the first tab keeps its own');
+    await opened.page.bringToFront();
+    await set_focal(opened.page, '61');
+    await reload(second.page);
+    assert.equal(await focal(second.page), '90');
+    await reload(opened.page);
+    assert.equal(await focal(opened.page), '61');
+    await second.page.bringToFront();
+    await set_focal(second.page, '91');
+    const third = await open_tab();
+    assert.equal(await focal(third.page), '91');
+    assert.deepEqual([...second.trouble, ...third.trouble], []);
+    await close_clean(opened);
+  });
+
+  test('a store full of rubbish', async () => {
+    const opened = await open_site(site);
+    await set_focal(opened.page, '60');
+    await opened.page.evaluate(() => {
+      for (const key of Object.keys(localStorage)) localStorage.setItem(key, '{"format":{"camera":12}');
+    });
+    await opened.page.reload();
+    await opened.page.waitForFunction(() => window.widegate);
+    await at_rest(opened.page);
+    assert.equal((await mirror(opened.page)).headline.length, 3);
+    await close_clean(opened);
+  });
+});
+
+describe('a lost drawing context', () => {
+  const lose = (page) => page.evaluate(() => {
+    const gl = document.getElementById('canvas').getContext('webgl2');
+    window.loss = gl.getExtension('WEBGL_lose_context');
+    window.loss.loseContext();
+  });
+  const restore = (page) => page.evaluate(() => window.loss.restoreContext());
+  const pixels = async (page) => decode_png(await page.screenshot()).pixels;
+
+  test('comes back with the same picture', async () => {
+    const opened = await open_site(site, { device: DEVICES.phone });
+    const { page } = opened;
+    await at_rest(page);
+    const before = await pixels(page);
+    await lose(page);
+    await page.waitForTimeout(300);
+    await restore(page);
+    await page.waitForTimeout(300);
+    await at_rest(page);
+    const now = await pixels(page);
+    let different = 0;
+    for (let i = 0; i < before.length; i += 1) different += before[i] !== now[i];
+    assert.equal(different, 0);
+    assert.equal(await page.evaluate(() => document.getElementById('canvas').getContext('webgl2').getError()), 0);
+    await close_clean(opened);
+  });
+
+  test('in the middle of a drag keeps the plan', async () => {
+    const opened = await open_site(site, { device: DEVICES.desktop });
+    const { page } = opened;
+    await page.locator(`[data-id="${FOCAL}"]`).focus();
+    await at_rest(page);
+    const { x, y, width, height } = await page.locator(`[data-id="${FOCAL}"]`).boundingBox();
+    await page.mouse.move(x + width / 2, y + height / 2);
+    await page.mouse.down();
+    await page.mouse.move(x + width / 2 + 30, y + height / 2);
+    await at_rest(page);
+    const dragged = (await control(page, FOCAL)).value_text;
+    await lose(page);
+    await page.waitForTimeout(100);
+    await page.mouse.up();
+    await restore(page);
+    await page.waitForTimeout(300);
+    await at_rest(page);
+    assert.equal((await control(page, FOCAL)).value_text, dragged);
+    await page.mouse.move(x + width / 2 - 60, y + height / 2);
+    await at_rest(page);
+    assert.equal((await control(page, FOCAL)).value_text, dragged, 'nothing is held any more');
+    await page.reload();
+    await page.waitForFunction(() => window.widegate);
+    await at_rest(page);
+    assert.equal((await control(page, FOCAL)).value_text, dragged);
+    await close_clean(opened);
+  });
+});
+
+test('without WebGL 2 the text page is the app, and says why', async () => {
+  const bare = await start({ launch_arguments: ['--disable-3d-apis'] });
+  const context = await bare.browser.newContext();
+  const page = await context.newPage();
+  await page.goto(bare.address);
+  await page.waitForFunction(() => window.widegate);
+  await at_rest(page);
+  assert.match(await page.locator('[role=alert]').textContent(), /WebGL 2/);
+  await page.locator('.control:has([data-id="/lens/focal_mm"]) .exact').fill('50');
+  await page.keyboard.press('Tab');
+  await at_rest(page);
+  assert.equal((await control(page, FOCAL)).value_text, '50');
+  await bare.stop();
+});
