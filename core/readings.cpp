@@ -400,6 +400,24 @@ std::string short_number(double value, int decimals) {
   return text == "-0" ? "0" : text;
 }
 
+std::string_view working_key(std::string_view reading_key) {
+  struct Row {
+    std::string_view reading, working;
+  };
+  constexpr auto kElsewhere = std::to_array<Row>({
+      {"run.exposure_s_exact", "run.exposure_s"},
+      {"run.flicker.nearest_safe_shutter_deg", "run.flicker.nearest_safe_shutter_deg.0"},
+      {"run.flicker.nearest_safe_rates", ""},
+      {"run.card_timecode", "store.frames_per_card"},
+      {"run.card_timecode_drop", "store.frames_per_card"},
+      {"store.offload_limited_by", "store.offload_minutes_per_card"},
+  });
+  for (const Row& row : kElsewhere) {
+    if (row.reading == reading_key) return row.working;
+  }
+  return reading_key;
+}
+
 ScaledBytes scaled_bytes(Span bytes) {
   struct Prefix {
     double factor;

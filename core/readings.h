@@ -29,6 +29,10 @@ struct Reading {
 /// The three numbers that are always in sight: field of view, megapixels, minutes per card.
 [[nodiscard]] std::vector<Reading> headline_readings(const Report& report);
 
+/// Key of the working (working.h) that explains a reading: its own for nearly all; empty when there
+/// is nothing to explain it by.
+[[nodiscard]] std::string_view working_key(std::string_view reading_key);
+
 /// A number of bytes with a decimal prefix and three significant digits: "1.34" and "TB".
 struct ScaledBytes {
   std::string text;

@@ -63,7 +63,8 @@ struct ResultRow {
   std::string label;
   std::string value_text;
   std::string unit;
-  bool main = false;  ///< Among the few that answer the section's question.
+  std::string working;  ///< What Ui::show_working takes; empty when nothing explains it.
+  bool main = false;    ///< Among the few that answer the section's question.
   friend bool operator==(const ResultRow&, const ResultRow&) = default;
 };
 
@@ -79,12 +80,35 @@ struct Section {
   friend bool operator==(const Section&, const Section&) = default;
 };
 
+/// How one figure came about, on request.
+struct WorkingText {
+  std::string key;  ///< Of the figure; empty when none is asked for.
+  std::string title;
+  std::string formula;               ///< In words and symbols; may be empty.
+  std::vector<std::string> numbers;  ///< The same with the numbers put in.
+  std::string result;                ///< With its unit.
+  std::string source;
+  friend bool operator==(const WorkingText&, const WorkingText&) = default;
+};
+
+/// The step of a lesson under way.
+struct LessonText {
+  std::string title;  ///< Of the lesson and its aim; empty when none is under way.
+  std::string step;   ///< "2 of 5: The same area, fewer pixels"
+  std::string words;
+  WorkingText working;  ///< Of the figure the step is about.
+  friend bool operator==(const LessonText&, const LessonText&) = default;
+};
+
 /// The whole state for the page, in reading order.
 struct Mirror {
   std::vector<Section> sections;
   std::vector<Control> controls;
   std::vector<ResultRow> headline;  ///< The three numbers that are always in sight.
   std::vector<ResultRow> results;
+  WorkingText working;  ///< Of the figure a person asked about; Ui::show_working().
+  LessonText lesson;
+  std::string message;           ///< What the program has to say (a damaged link), or empty.
   std::string live;              ///< What has just changed, for a polite live region.
   std::string title;             ///< Of the plan, for the page's title.
   std::vector<RectPx> surfaces;  ///< Drawings that take a finger's drag and pinch themselves.

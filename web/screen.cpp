@@ -4,6 +4,7 @@
 
 #include "web/panels/draw_panel.h"
 #include "web/picture/picture.h"
+#include "web/widgets/message.h"
 #include "web/widgets/screen_parts.h"
 #include "web/widgets/sheet.h"
 
@@ -53,6 +54,7 @@ void draw_screen(DrawContext& context) {
   draw_picture(context);
   draw_headline(context);
   draw_column(context);
+  draw_message(context);
   draw_rail(context);
   draw_bar(context);
   ImGui::End();

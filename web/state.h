@@ -2,6 +2,7 @@
 // scrolled to, zoomed. Plain data.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -52,6 +53,10 @@ struct PanelState {
   std::string current;                 ///< Section at the top of the column.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
   bool all_formats = false;            ///< The whole ranking is shown.
+  bool large_type = false;             ///< For a wall: everything half as large again.
+  std::string lesson;                  ///< Id of the lesson under way; empty for none.
+  std::size_t lesson_step = 0;
+  std::string message;  ///< What was done, or why not; until the next change.
   PictureState picture;
 
   [[nodiscard]] bool shows_more(std::string_view section) const {

@@ -4,9 +4,11 @@
 #include <cmath>
 #include <utility>
 
+#include "core/link.h"
 #include "core/plan_json.h"
 #include "imgui.h"
 #include "imgui_internal.h"
+#include "web/actions.h"
 #include "web/app.h"
 #include "web/controls.h"
 #include "web/draw_context.h"
@@ -15,6 +17,7 @@
 #include "web/panels/draw_panel.h"
 #include "web/picture/picture.h"
 #include "web/screen.h"
+#include "web/screen_controls.h"
 #include "web/state.h"
 #include "web/theme.h"
 #include "web/view.h"
@@ -25,6 +28,8 @@ namespace {
 
 /// Dear ImGui needs this many frames until layout and hover have settled after any change.
 constexpr int kSettleFrames = 3;
+/// Large type, for a wall, over the usual text size.
+constexpr float kWallScale = 1.5F;
 constexpr std::string_view kPlanKey = "plan";
 constexpr std::string_view kThemeKey = "theme";
 
@@ -33,6 +38,9 @@ struct ViewInputs {
   std::uint64_t revision = 0;
   ThemeChoice theme = ThemeChoice::system;
   bool desqueezed = false;
+  bool large_type = false;
+  std::size_t lesson_step = 0;
+  std::string lesson, working, message;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
 
@@ -51,6 +59,7 @@ struct Ui::Parts {
   ViewInputs seen;
   std::uint64_t frames = 0;
   std::uint64_t saved_revision = 0;
+  std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
   int settle = kSettleFrames;
   bool animating = false;
@@ -58,7 +67,8 @@ struct Ui::Parts {
   Parts(Platform& host, Catalogue library) : platform(host), app(std::move(library)) {}
 
   [[nodiscard]] ViewInputs inputs() const {
-    return {app.revision(), state.theme, state.picture.desqueezed};
+    return {app.revision(),    state.theme,  state.picture.desqueezed, state.large_type,
+            state.lesson_step, state.lesson, state.open_working,       state.message};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -89,20 +99,16 @@ struct Ui::Parts {
 
   /// Acts on everything asked for while drawing. True when something changed.
   bool act() {
-    if (!state.asked_action.empty()) run(std::exchange(state.asked_action, {}));
-    Commands asked = std::exchange(commands, {});
-    for (const Command& command : asked) app.apply(command);
-    return refresh();
-  }
-
-  void run(std::string_view id) {
-    if (id == kUndo) commands.emplace_back(Undo{});
-    if (id == kRedo) commands.emplace_back(Redo{});
-    if (id == kStartAfresh) {
-      Plan fresh;
-      fresh.own = app.plan().own;
-      commands.emplace_back(ReplacePlan{std::move(fresh)});
+    const std::string told = state.message;
+    if (!state.asked_action.empty()) {
+      const std::string id = std::exchange(state.asked_action, {});
+      run_action(id, app, state, platform, commands);
     }
+    Commands asked = std::exchange(commands, {});
+    bool changed = false;
+    for (const Command& command : asked) changed = app.apply(command) || changed;
+    if (changed && state.message == told) state.message.clear();
+    return refresh();
   }
 
   /// Keeps the plan and the colours on the device once nothing is being dragged.
@@ -110,11 +116,27 @@ struct Ui::Parts {
     if (!state.drag && app.revision() != saved_revision) {
       saved_revision = app.revision();
       platform.store(kPlanKey, plan_to_json(app.plan()));
+      fragment = plan_to_link(app.plan());
+      platform.replace_fragment(fragment);
     }
     if (state.theme != saved_theme) {
       saved_theme = state.theme;
       platform.store(kThemeKey, theme_key(state.theme));
     }
+  }
+
+  /// Takes a plan out of the address. A text that is none leaves the plan as it is, and says so.
+  bool open_link(std::string_view text) {
+    if (text.empty() || text == fragment) return false;
+    auto plan = plan_from_link(text, app.library());
+    if (!plan) {
+      state.message = "This link does not hold a plan that can be read: expected " +
+                      plan.error().front().accepted + ". The plan on the screen is unchanged.";
+      return false;
+    }
+    fragment = text;
+    commands.emplace_back(ReplacePlan{std::move(*plan)});
+    return true;
   }
 
   void load() {
@@ -124,6 +146,10 @@ struct Ui::Parts {
       if (auto plan = plan_from_json(*kept, app.library())) {
         app.apply(OpenPlan{std::move(*plan)});
       }
+    }
+    if (open_link(platform.fragment())) {
+      app.apply(OpenPlan{std::get<ReplacePlan>(commands.back()).plan});
+      commands.clear();
     }
     saved_revision = app.revision();
   }
@@ -156,8 +182,10 @@ void Ui::init() {
   parts_->refresh();
 }
 
-void Ui::frame(const FrameInput& input) {
+void Ui::frame(const FrameInput& host_input) {
   Parts& p = *parts_;
+  FrameInput input = host_input;
+  if (p.state.large_type) input.root_font_px *= kWallScale;
   ImGui::SetCurrentContext(p.context);
   p.set_io(input);
   p.theme = make_theme(p.state.theme, input);
@@ -237,6 +265,13 @@ void Ui::reset(std::string_view id) {
   p.touch();
 }
 
+void Ui::show_working(std::string_view key) {
+  Parts& p = *parts_;
+  p.state.open_working = key;
+  p.act();
+  p.touch();
+}
+
 void Ui::focus(std::string_view id) {
   Parts& p = *parts_;
   p.state.focus = id;
@@ -279,15 +314,23 @@ void Ui::zoom_at(float x, float y, float factor) {
   p.touch();
 }
 
-void Ui::fragment_changed(std::string_view) { touch(); }
-
-void Ui::file_opened(std::string_view purpose, std::string_view, std::string_view text) {
+void Ui::fragment_changed(std::string_view fragment) {
   Parts& p = *parts_;
-  if (purpose != kPlanKey) return;
-  if (auto plan = plan_from_json(text, p.app.library())) {
-    p.commands.emplace_back(ReplacePlan{std::move(*plan)});
-    p.act();
-  }
+  p.state.message.clear();
+  p.open_link(fragment);
+  p.act();
+  p.touch();
+}
+
+void Ui::file_opened(std::string_view purpose, std::string_view name, std::string_view text) {
+  Parts& p = *parts_;
+  if (purpose != kPlanFile) return;
+  auto plan = plan_from_json(text, p.app.library());
+  if (plan) p.commands.emplace_back(ReplacePlan{std::move(*plan)});
+  p.act();
+  p.state.message = plan ? "Opened " + std::string(name) + "."
+                         : std::string(name) + " is not a plan: " + to_line(plan.error().front());
+  p.act();
   p.touch();
 }
 

@@ -100,6 +100,8 @@ class Ui {
   void step(std::string_view id, int steps);
   /// Gives a control its default value.
   void reset(std::string_view id);
+  /// Shows how a figure came about, by its key in mirror().results; "" puts it away.
+  void show_working(std::string_view key);
   /// The page's keyboard focus moved to a control ("" for none): draws its ring, scrolls to it.
   void focus(std::string_view id);
 

@@ -4,23 +4,16 @@
 #include <array>
 #include <utility>
 
+#include "core/lessons.h"
 #include "core/notes.h"
 #include "core/readings.h"
 #include "core/verdict.h"
-#include "web/controls.h"
+#include "core/working.h"
 #include "web/panels/list.h"
+#include "web/screen_controls.h"
 
 namespace widegate {
 namespace {
-
-constexpr auto kThemes = std::to_array<std::pair<ThemeChoice, std::string_view>>({
-    {ThemeChoice::system, "system"},
-    {ThemeChoice::dark, "dark"},
-    {ThemeChoice::light, "light"},
-    {ThemeChoice::sunlight, "sunlight"},
-});
-constexpr std::array<std::string_view, 4> kThemeLabels = {"As the device", "Dark", "Light",
-                                                          "Sunlight"};
 
 std::string severity_word(Severity severity) {
   switch (severity) {
@@ -57,68 +50,8 @@ ResultRow result_row(Reading& figure) {
           .label = std::string(figure.label),
           .value_text = std::move(figure.text),
           .unit = std::string(figure.unit),
+          .working = std::string(working_key(figure.key)),
           .main = figure.main};
-}
-
-Control action(std::string_view id, std::string_view section, std::string_view label,
-               bool enabled) {
-  Control control;
-  control.id = id;
-  control.kind = ControlKind::action;
-  control.section = section;
-  control.label = label;
-  control.enabled = enabled;
-  return control;
-}
-
-Control theme_control(const PanelState& state) {
-  Control control = action(kTheme, "plan", "Colours", true);
-  control.kind = ControlKind::choice;
-  control.edit_text = theme_key(state.theme);
-  for (std::size_t i = 0; i < kThemes.size(); ++i) {
-    control.choices.push_back({std::string(kThemes[i].second), std::string(kThemeLabels[i]), {}});
-    if (kThemes[i].first == state.theme) control.value_text = kThemeLabels[i];
-  }
-  return control;
-}
-
-Control desqueeze_control(const App& app, const PanelState& state) {
-  Control control = action(kDesqueeze, "plan", "Picture de-squeezed", true);
-  control.kind = ControlKind::flag;
-  control.value = state.picture.desqueezed ? 1 : 0;
-  control.edit_text = state.picture.desqueezed ? "true" : "false";
-  control.value_text = state.picture.desqueezed ? "yes" : "no";
-  control.enabled = app.report().problems.empty() && app.report().mode.squeeze > 1;
-  return control;
-}
-
-/// The whole ranking as one choice for the page; the canvas draws it as rows of its own.
-Control format_control(const RankingRows& ranking) {
-  Control control = action(kFormat, "choose", "Format by rank", !ranking.rows.empty());
-  control.kind = ControlKind::choice;
-  for (const RankingRow& row : ranking.rows) {
-    const std::string_view mark = row.accepted ? "passes: " : "rejected: ";
-    control.choices.push_back(
-        {row.id, row.title + " · " + row.detail, std::string(mark) + row.words});
-    if (!row.chosen) continue;
-    control.edit_text = row.id;
-    control.value_text = row.title + " · " + row.detail;
-  }
-  return control;
-}
-
-void add_controls(Mirror& mirror, const App& app, const PanelState& state) {
-  mirror.controls.push_back(action(kUndo, "plan", "Undo", app.can_undo()));
-  mirror.controls.push_back(action(kRedo, "plan", "Redo", app.can_redo()));
-  for (const Panel& panel : panels()) {
-    for (const PanelField& field : panel.fields) {
-      if (field.wanted != nullptr && !field.wanted(app.plan())) continue;
-      mirror.controls.push_back(make_control(app, panel, field));
-    }
-  }
-  mirror.controls.push_back(desqueeze_control(app, state));
-  mirror.controls.push_back(theme_control(state));
-  mirror.controls.push_back(action(kStartAfresh, "plan", "Start afresh", app.plan() != Plan{}));
 }
 
 std::string live_words(const Mirror& mirror) {
@@ -133,22 +66,59 @@ std::string live_words(const Mirror& mirror) {
   return text;
 }
 
+WorkingText working_text(const App& app, std::string_view key) {
+  WorkingText text;
+  if (key.empty() || !app.report().problems.empty()) return text;
+  auto working = working_of(app.report(), key);
+  if (!working) return text;
+  text.key = key;
+  text.title = std::move(working->title);
+  text.formula = std::move(working->formula);
+  text.numbers = std::move(working->substituted);
+  for (const std::string& each : working->results) {
+    text.result += (text.result.empty() ? "" : "–") + each;
+  }
+  if (!working->unit.empty()) text.result += " " + working->unit;
+  text.source = std::move(working->source);
+  return text;
+}
+
+LessonText lesson_text(const App& app, const PanelState& state) {
+  LessonText text;
+  for (const Lesson& lesson : lessons()) {
+    if (lesson.id != state.lesson || state.lesson_step >= lesson.steps.size()) continue;
+    const LessonStep& step = lesson.steps[state.lesson_step];
+    text.title = lesson.title;
+    text.step = std::to_string(state.lesson_step + 1) + " of " +
+                std::to_string(lesson.steps.size()) + ": " + std::string(step.title);
+    text.words = step.words;
+    text.working = working_text(app, step.figure);
+  }
+  return text;
+}
+
 Mirror make_mirror(const App& app, const PanelState& state, const RankingRows& ranking) {
   Mirror mirror;
   for (const Panel& panel : panels()) mirror.sections.push_back(make_section(app, panel));
-  add_controls(mirror, app, state);
-  mirror.controls.push_back(format_control(ranking));
+  mirror.controls = make_controls(app, state, ranking);
   for (Reading& figure : headline_readings(app.report())) {
     mirror.headline.push_back(result_row(figure));
   }
   for (Reading& figure : readings(app.plan(), app.report())) {
     mirror.results.push_back(result_row(figure));
   }
+  mirror.working = working_text(app, state.open_working);
+  mirror.lesson = lesson_text(app, state);
+  mirror.message = state.message;
   mirror.title = app.plan().title;
   const Problems& problems = app.report().problems;
-  mirror.live = problems.empty()
-                    ? live_words(mirror)
-                    : "This plan cannot be worked out: expected " + problems.front().accepted;
+  if (!mirror.message.empty()) {
+    mirror.live = mirror.message;
+  } else {
+    mirror.live = problems.empty()
+                      ? live_words(mirror)
+                      : "This plan cannot be worked out: expected " + problems.front().accepted;
+  }
   return mirror;
 }
 
@@ -175,20 +145,6 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   view.picture = picture_data(app);
   view.ranking = std::move(ranking);
   ++view.version;
-}
-
-std::string_view theme_key(ThemeChoice theme) {
-  for (const auto& [choice, key] : kThemes) {
-    if (choice == theme) return key;
-  }
-  return kThemes.front().second;
-}
-
-ThemeChoice theme_from_key(std::string_view key) {
-  for (const auto& [choice, name] : kThemes) {
-    if (name == key) return choice;
-  }
-  return ThemeChoice::system;
 }
 
 }  // namespace widegate

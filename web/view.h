@@ -27,14 +27,6 @@ struct View {
   [[nodiscard]] Control* find(std::string_view id);
 };
 
-/// Ids of the commands and of the settings that are not part of the plan.
-inline constexpr std::string_view kUndo = "command:undo";
-inline constexpr std::string_view kRedo = "command:redo";
-inline constexpr std::string_view kStartAfresh = "command:start-afresh";
-inline constexpr std::string_view kFormat = "command:choose-format";
-inline constexpr std::string_view kTheme = "view:theme";
-inline constexpr std::string_view kDesqueeze = "view:desqueezed";
-
 /// Makes the view anew; rectangles are kept where a control of the same id was.
 void rebuild(View& view, const App& app, const PanelState& state);
 
@@ -47,9 +39,5 @@ void rebuild(View& view, const App& app, const PanelState& state);
 [[nodiscard]] std::string stepped_text(const Control& control, int steps);
 /// A value as text that the field takes.
 [[nodiscard]] std::string value_as_text(const Control& control, double value);
-
-/// "system", "dark", "light", "sunlight".
-[[nodiscard]] std::string_view theme_key(ThemeChoice theme);
-[[nodiscard]] ThemeChoice theme_from_key(std::string_view key);
 
 }  // namespace widegate

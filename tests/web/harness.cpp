@@ -32,9 +32,11 @@ const std::vector<Device>& devices() {
   return kDevices;
 }
 
-Screen::Screen(const Device& device, std::map<std::string, std::string> kept)
+Screen::Screen(const Device& device, std::map<std::string, std::string> kept,
+               std::string_view fragment)
     : ui(platform, library()) {
   platform.kept = std::move(kept);
+  platform.fragment_text = fragment;
   input.width = device.width;
   input.height = device.height;
   input.pixel_ratio = device.pixel_ratio;

@@ -66,7 +66,8 @@ struct Image {
 /// A Ui with a null renderer.
 class Screen {
  public:
-  explicit Screen(const Device& device, std::map<std::string, std::string> kept = {});
+  explicit Screen(const Device& device, std::map<std::string, std::string> kept = {},
+                  std::string_view fragment = {});
 
   /// Draws frames until nothing asks for another; at most `most`. Returns how many were drawn.
   int settle(int most = 40);

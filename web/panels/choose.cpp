@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "web/actions.h"
 #include "web/draw_context.h"
 #include "web/panels/list.h"
 #include "web/widgets/parts.h"

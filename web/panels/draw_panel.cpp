@@ -53,9 +53,10 @@ void draw_figure(DrawContext& context, const ResultRow& figure) {
   const Palette& colour = context.theme.colour;
   const RectPx row =
       take_row(std::max(context.theme.touch() - 4 * context.theme.scale, 30 * context.theme.scale));
-  const Press press = pressable(figure.key, row);
+  Press press;
+  if (!figure.working.empty()) press = pressable(figure.key, row);
   if (press.held || press.hovered) paint.fill(inset(row, -2), colour.raised, 6);
-  if (press.clicked) context.state.open_working = figure.key;
+  if (press.clicked) context.state.open_working = figure.working;
   const float unit = figure.unit.empty()
                          ? 0
                          : paint.width(TextStyle::caption, figure.unit) + context.theme.space(1);
@@ -170,6 +171,7 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   take_space(context, 5);
   draw_heading(context, *section);
   draw_verdict(context, *section);
+  if (panel.draw_first != nullptr) panel.draw_first(context);
   draw_controls(context, panel, false);
   draw_figures(context, panel.id, true);
   if (panel.draw_extra != nullptr) panel.draw_extra(context);

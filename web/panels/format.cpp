@@ -15,7 +15,9 @@ Panel format_panel() {
   });
   return {.id = "format",
           .title = "Format",
-          .question = "What is read, and what is written?",
+          .question =
+              "Choose what is read and what is written; the numbers and the seven answers "
+              "follow.",
           .has_verdict = false,
           .fields = kFields};
 }

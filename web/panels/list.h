@@ -1,4 +1,5 @@
-// The explicit, ordered list of panels: what is shot, the seven questions, the plan itself.
+// The explicit, ordered list of panels: what is shot, the seven questions, and what to do with the
+// plan.
 #pragma once
 
 #include <span>
@@ -21,6 +22,8 @@ namespace widegate {
 [[nodiscard]] Panel run_panel();
 [[nodiscard]] Panel store_panel();
 [[nodiscard]] Panel choose_panel();
+[[nodiscard]] Panel handover_panel();
+[[nodiscard]] Panel lesson_panel();
 [[nodiscard]] Panel plan_panel();
 
 }  // namespace widegate

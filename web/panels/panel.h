@@ -29,7 +29,8 @@ struct Panel {
   std::span<const PanelField> fields = {};
   /// Controls that are not values of the plan, by their id in the view.
   std::span<const std::string_view> extra_controls = {};
-  /// Draws what is special to the question below its figures; may be null.
+  /// Draws what is special to the question above its controls, and below its figures; may be null.
+  void (*draw_first)(DrawContext& context) = nullptr;
   void (*draw_extra)(DrawContext& context) = nullptr;
 };
 

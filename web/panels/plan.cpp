@@ -1,8 +1,8 @@
 // The plan itself and how it is shown: its name, the colours, starting afresh.
 #include <array>
 
+#include "web/actions.h"
 #include "web/panels/list.h"
-#include "web/view.h"
 
 namespace widegate {
 
@@ -11,7 +11,7 @@ Panel plan_panel() {
       {"/title"},
   });
   static constexpr auto kExtra =
-      std::to_array<std::string_view>({kTheme, kDesqueeze, kStartAfresh});
+      std::to_array<std::string_view>({kTheme, kLargeType, kDesqueeze, kStartAfresh});
   return {.id = "plan",
           .title = "Plan",
           .question = "What is it called, how is it shown?",

@@ -84,7 +84,8 @@ Colour outline_colour(const Palette& palette, OutlineKind kind) {
 
 float outline_width(const Theme& theme, OutlineKind kind, bool selected) {
   const float base = kind == OutlineKind::frame ? 2.5F : 1.5F;
-  return base * theme.line_width + (selected ? 1.5F : 0.0F);
+  const float heavier = theme.line_width > 1 ? 1.4F : 1.0F;
+  return base * heavier + (selected ? 1.5F : 0.0F);
 }
 
 /// Broken lines tell protection from the frame line without colour.
@@ -118,7 +119,7 @@ void hatch_uncovered(const Paint& paint, const PictureData& data, const Scale& s
     const float left_end = std::min(right(mode), scale.at(-half, 0).x);
     const float right_start = std::max(mode.x, scale.at(half, 0).x);
     if (left_end > mode.x) paint.line({mode.x, y}, {left_end, y}, colour, 1.5F);
-    if (right_start < right(mode)) paint.line({right_start, y}, {right(mode), y}, colour, 1.5F);
+    if (right_start < right(mode)) paint.line({right_start, y}, {right(mode) - 1, y}, colour, 1.5F);
   }
 }
 

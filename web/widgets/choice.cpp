@@ -141,6 +141,7 @@ void draw_text(DrawContext& context, Control& control) {
 }
 
 void draw_action(DrawContext& context, Control& control) {
+  if (!control.enabled && control.section == "lesson") return;
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   const RectPx row = take_row(context.theme.touch());

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "web/actions.h"
 #include "web/controls.h"
+#include "web/screen_controls.h"
 #include "web/widgets/parts.h"
 
 namespace widegate {
@@ -15,6 +17,10 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     }
   } else if (control.id == kTheme) {
     context.state.theme = theme_from_key(text);
+  } else if (control.id == kLargeType) {
+    context.state.large_type = text == "true";
+  } else if (control.id == kLesson) {
+    start_lesson(text, context.app, context.state, context.commands);
   } else if (control.id == kDesqueeze) {
     context.state.picture.desqueezed = text == "true";
   } else {

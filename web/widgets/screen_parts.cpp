@@ -4,6 +4,7 @@
 #include <array>
 #include <string>
 
+#include "web/actions.h"
 #include "web/widgets/control_row.h"
 #include "web/widgets/parts.h"
 

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <string>
 
-#include "core/working.h"
 #include "imgui.h"
 #include "web/widgets/control_row.h"
 #include "web/widgets/parts.h"
+#include "web/widgets/working.h"
 
 namespace widegate {
 namespace {
@@ -83,31 +83,8 @@ void draw_entry(DrawContext& context, const Control& control, const ChoiceItem& 
   close(context);
 }
 
-void draw_line(DrawContext& context, TextStyle style, Colour colour, std::string_view text,
-               float space_after) {
-  if (text.empty()) return;
-  const Paint paint = context.paint();
-  const float width = ImGui::GetContentRegionAvail().x;
-  const RectPx row = take_row(paint.wrapped_height(style, text, width));
-  paint.wrapped(row, style, colour, text);
-  take_space(context, space_after);
-}
-
-void draw_working(DrawContext& context, const Working& working) {
-  const Palette& colour = context.theme.colour;
-  draw_line(context, TextStyle::body, colour.text, working.formula, 3);
-  for (const std::string& line : working.substituted) {
-    draw_line(context, TextStyle::body, colour.quiet, line, 3);
-  }
-  std::string result;
-  for (const std::string& each : working.results) result += (result.empty() ? "" : " – ") + each;
-  if (!working.unit.empty()) result += " " + working.unit;
-  draw_line(context, TextStyle::title, colour.accent, result, 3);
-  draw_line(context, TextStyle::caption, colour.quiet, working.source, 2);
-}
-
-/// The window of a sheet over the dimmed screen. Follow with EndChild() and End().
-void begin_sheet(DrawContext& context, float wanted) {
+/// The dimmed screen that a sheet lies on. Follow with begin_sheet() and End().
+void begin_overlay(DrawContext& context) {
   const RectPx& screen = context.layout.screen;
   ImGui::SetNextWindowPos({0, 0});
   ImGui::SetNextWindowSize({std::max(1.0F, screen.width), std::max(1.0F, screen.height)});
@@ -116,14 +93,19 @@ void begin_sheet(DrawContext& context, float wanted) {
                ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
                    ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBackground |
                    ImGuiWindowFlags_NoScrollWithMouse);
+  context.paint().fill(screen, rgb(0x000000), 0, 0.55F);
+  if (pressable("outside", screen).clicked) close(context);
+}
+
+/// The sheet's own window inside the overlay. Follow with EndChild().
+void begin_sheet(DrawContext& context, float wanted) {
   const Paint paint = context.paint();
-  paint.fill(screen, rgb(0x000000), 0, 0.55F);
   const RectPx box = sheet_box(context, wanted);
-  const ImVec2 mouse = ImGui::GetIO().MousePos;
-  if (pressable("outside", screen).clicked && !contains(box, mouse)) close(context);
   const float radius = 18 * context.theme.scale;
-  paint.fill(box, context.theme.colour.panel, radius);
-  paint.outline(box, context.theme.colour.edge, context.theme.line_width, radius);
+  const bool at_edge = context.layout.shape == Shape::portrait;
+  const RectPx drawn = {box.x, box.y, box.width, box.height + (at_edge ? radius : 0)};
+  paint.fill(drawn, context.theme.colour.panel, radius);
+  paint.outline(drawn, context.theme.colour.edge, context.theme.line_width, radius);
   ImGui::SetCursorScreenPos({box.x, box.y});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding,
                       {context.theme.space(4), context.theme.space(3)});
@@ -133,6 +115,7 @@ void begin_sheet(DrawContext& context, float wanted) {
 }
 
 void draw_choice_sheet(DrawContext& context, const Control& control) {
+  begin_overlay(context);
   float wanted = kTouchCssPx * context.theme.scale + context.theme.space(9);
   for (const ChoiceItem& item : control.choices) {
     wanted += entry_height(context, !item.detail.empty());
@@ -145,10 +128,12 @@ void draw_choice_sheet(DrawContext& context, const Control& control) {
   ImGui::End();
 }
 
-void draw_working_sheet(DrawContext& context, const Working& working) {
+void draw_working_sheet(DrawContext& context, const WorkingText& working) {
+  begin_overlay(context);
   begin_sheet(context, 320 * context.theme.scale + context.layout.bottom_inset);
   draw_title(context, working.title);
   draw_working(context, working);
+  static_cast<void>(take_row(std::max(1.0F, context.layout.bottom_inset)));
   ImGui::EndChild();
   ImGui::End();
 }
@@ -164,13 +149,8 @@ bool draw_sheet(DrawContext& context) {
     draw_choice_sheet(context, *control);
     return true;
   }
-  if (state.open_working.empty()) return false;
-  const auto working = working_of(context.app.report(), state.open_working);
-  if (!working) {
-    state.open_working.clear();
-    return false;
-  }
-  draw_working_sheet(context, *working);
+  if (context.view.mirror.working.title.empty()) return false;
+  draw_working_sheet(context, context.view.mirror.working);
   return true;
 }
 

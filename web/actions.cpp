@@ -1,0 +1,177 @@
+#include "web/actions.h"
+
+#include <array>
+#include <string>
+#include <utility>
+
+#include "core/chart.h"
+#include "core/choose.h"
+#include "core/fdl/plan_export.h"
+#include "core/fdl/write.h"
+#include "core/lessons.h"
+#include "core/link.h"
+#include "core/plan_json.h"
+#include "core/ranking_csv.h"
+#include "core/sheet.h"
+
+namespace widegate {
+namespace {
+
+/// Everything an action may use.
+struct Desk {
+  const App& app;
+  PanelState& state;
+  Platform& platform;
+  Commands& commands;
+};
+
+/// The plan's title as the beginning of a file name: letters and digits, words joined by '-'.
+std::string file_name(const Plan& plan, std::string_view end) {
+  std::string name;
+  for (const char c : plan.title) {
+    const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+    if (letter) {
+      name += c;
+    } else if (!name.empty() && name.back() != '-') {
+      name += '-';
+    }
+  }
+  while (!name.empty() && name.back() == '-') name.pop_back();
+  if (name.empty()) name = "widegate";
+  return name.append(end);
+}
+
+void undo(Desk& desk) { desk.commands.emplace_back(Undo{}); }
+void redo(Desk& desk) { desk.commands.emplace_back(Redo{}); }
+
+void start_afresh(Desk& desk) {
+  Plan fresh;
+  fresh.own = desk.app.plan().own;
+  desk.commands.emplace_back(ReplacePlan{std::move(fresh)});
+  desk.state.message = "A new plan. Undo brings the old one back.";
+}
+
+void copy_link(Desk& desk) {
+  const bool done = desk.platform.copy_text(link_address(desk.app, desk.platform));
+  desk.state.message = done ? "The link is on the clipboard. It holds the whole plan."
+                            : "The clipboard was refused. Copy the page's address instead.";
+}
+
+void share_link(Desk& desk) {
+  if (!desk.platform.can_share()) return copy_link(desk);
+  desk.platform.share(desk.app.plan().title, link_address(desk.app, desk.platform));
+}
+
+void print(Desk& desk, bool with_working) {
+  SheetOptions options;
+  options.link = link_address(desk.app, desk.platform);
+  options.with_working = with_working;
+  desk.platform.print_document(
+      sheet_html(desk.app.plan(), desk.app.report(), desk.app.library(), options));
+}
+void print_sheet(Desk& desk) { print(desk, false); }
+void print_workings(Desk& desk) { print(desk, true); }
+
+void save(Desk& desk, std::string_view end, std::string_view mime, std::string_view text) {
+  const std::string name = file_name(desk.app.plan(), end);
+  desk.platform.save_file(name, mime, text);
+  desk.state.message = "Handed to the device as " + name + ".";
+}
+
+void save_plan(Desk& desk) {
+  save(desk, ".plan.json", "application/json", plan_to_json(desk.app.plan()));
+}
+
+void open_plan(Desk& desk) { desk.platform.open_file(kPlanFile, ".json,application/json"); }
+
+void save_ranking(Desk& desk) {
+  const Ranking ranking = rank(desk.app.plan(), desk.app.library());
+  save(desk, "-formats.csv", "text/csv;charset=utf-8", ranking_to_csv(ranking.formats));
+}
+
+void save_chart(Desk& desk) {
+  save(desk, "-chart.svg", "image/svg+xml", chart_svg(frame_chart(desk.app.report(), {})));
+}
+
+void save_framing(Desk& desk) {
+  const auto framing = fdl::export_plan(desk.app.plan(), desk.app.library(), desk.app.report());
+  if (!framing) {
+    desk.state.message = "No framing file: expected " + framing.error().front().accepted + ".";
+    return;
+  }
+  save(desk, ".fdl", "application/json", fdl::write_document(framing->document));
+}
+
+void show_step(Desk& desk, std::size_t step) {
+  for (const Lesson& lesson : lessons()) {
+    if (lesson.id != desk.state.lesson || step >= lesson.steps.size()) continue;
+    auto plan = lesson_plan(lesson, step, desk.app.library());
+    if (!plan) {
+      desk.state.message = "This lesson needs the demo cameras of the library.";
+      return;
+    }
+    desk.state.lesson_step = step;
+    desk.state.jump = "lesson";
+    desk.commands.emplace_back(ReplacePlan{std::move(*plan)});
+  }
+}
+
+void lesson_next(Desk& desk) { show_step(desk, desk.state.lesson_step + 1); }
+void lesson_back(Desk& desk) {
+  if (desk.state.lesson_step > 0) show_step(desk, desk.state.lesson_step - 1);
+}
+void lesson_leave(Desk& desk) { desk.state.lesson.clear(); }
+
+struct ActionRow {
+  std::string_view id;
+  void (*run)(Desk&);
+  bool needs_report;  ///< Only for a plan that can be worked out.
+};
+constexpr auto kActions = std::to_array<ActionRow>({
+    {kUndo, undo, false},
+    {kRedo, redo, false},
+    {kStartAfresh, start_afresh, false},
+    {kCopyLink, copy_link, false},
+    {kShareLink, share_link, false},
+    {kPrintSheet, print_sheet, true},
+    {kPrintWorkings, print_workings, true},
+    {kSavePlan, save_plan, false},
+    {kOpenPlan, open_plan, false},
+    {kSaveRanking, save_ranking, true},
+    {kSaveChart, save_chart, true},
+    {kSaveFraming, save_framing, true},
+    {kLessonNext, lesson_next, false},
+    {kLessonBack, lesson_back, false},
+    {kLessonLeave, lesson_leave, false},
+});
+
+}  // namespace
+
+void run_action(std::string_view id, const App& app, PanelState& state, Platform& platform,
+                Commands& commands) {
+  Desk desk{app, state, platform, commands};
+  for (const ActionRow& row : kActions) {
+    if (row.id != id || (row.needs_report && !app.report().problems.empty())) continue;
+    state.message.clear();
+    row.run(desk);
+  }
+}
+
+void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands) {
+  state.lesson.clear();
+  for (const Lesson& lesson : lessons()) {
+    if (lesson.id != id) continue;
+    auto plan = lesson_plan(lesson, 0, app.library());
+    if (!plan) return;
+    state.lesson = id;
+    state.lesson_step = 0;
+    state.jump = "lesson";
+    commands.emplace_back(ReplacePlan{std::move(*plan)});
+  }
+}
+
+std::string link_address(const App& app, const Platform& platform) {
+  return platform.page_address() + "#" + plan_to_link(app.plan());
+}
+
+}  // namespace widegate
