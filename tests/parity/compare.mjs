@@ -1,16 +1,29 @@
 // The same reports natively and as WebAssembly: compare.mjs NATIVE_BINARY WASM_SCRIPT COUNT SEED
 import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { closeSync, existsSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 
 const [native, wasm, count, seed] = process.argv.slice(2);
 if (!existsSync(native)) {
   console.error(`no ${native}: run tools/build native first`);
   process.exit(1);
 }
-const most = { encoding: 'utf8', maxBuffer: 1 << 30 };
-const here = execFileSync(native, [count, seed], most).split('\n');
-const there = execFileSync(process.execPath, [wasm, count, seed], most).split('\n');
 
+// Into a file: Node may end before a pipe has taken all of a long output.
+function lines(command, args) {
+  const folder = mkdtempSync(join(tmpdir(), 'parity-'));
+  const path = join(folder, 'reports.json');
+  const file = openSync(path, 'w');
+  execFileSync(command, [...args, count, seed], { stdio: ['ignore', file, 'inherit'] });
+  closeSync(file);
+  const text = readFileSync(path, 'utf8');
+  rmSync(folder, { recursive: true });
+  return text.split('\n');
+}
+
+const here = lines(native, []);
+const there = lines(process.execPath, [wasm]);
 let reports = 0;
 for (let line = 0; line < Math.max(here.length, there.length); ++line) {
   if (here[line] === '{') ++reports;
