@@ -359,8 +359,14 @@ void put(Reading& figure, const ReadingRow& row, const Value& value, const Plan&
     void operator()(std::monostate) const {}
     void operator()(double number) const { figure.text = number_text(number, row.decimals); }
     void operator()(const Pair& pair) const {
-      figure.text =
-          short_number(pair.first, row.decimals) + " × " + short_number(pair.second, row.decimals);
+      const std::string first = short_number(pair.first, row.decimals);
+      const std::string second = short_number(pair.second, row.decimals);
+      const bool factors = row.unit == "×";
+      if (factors && first == second) {
+        figure.text = first;
+      } else {
+        figure.text = factors ? first + " across, " + second + " down" : first + " × " + second;
+      }
     }
     void operator()(const Span& span) const {
       figure.text =

@@ -17,7 +17,7 @@ struct Reading {
   std::string_view key;      ///< Path of the value in the report's JSON: "see.near_m".
   std::string_view section;  ///< "format", or the name of a question: "frame", "cover", ...
   std::string_view label;
-  std::string text;       ///< "54.3", "4992 × 2088.7", "21–34", "∞".
+  std::string text;       ///< "54.3", "4992 × 2088.7", "21–34", "0.77 across, 0.38 down".
   std::string_view unit;  ///< "°", "mm", "GB"; empty for none.
   bool main = false;      ///< Among the few that answer the question.
 };

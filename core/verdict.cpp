@@ -59,6 +59,9 @@ std::string cover_fault(const Report& report, const Note& note) {
     return "Misses the protected area" + short_of(cover.protected_area);
   }
   if (note.severity == Severity::fail) return "Misses the mode" + short_of(cover.mode);
+  if (note.topic == Topic::cover_neighbour_circle) {
+    return cover_words(cover) + ", going by the neighbouring lens";
+  }
   return cover_words(cover);
 }
 

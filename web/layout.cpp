@@ -43,7 +43,7 @@ void place_sideways(Layout& layout, const FrameInput& input, const Theme& theme)
   const float column = std::min(kColumnWidth * theme.scale, usable * 0.54F);
   const float column_left = input.width - safe.right - column;
   layout.column = box(column_left, safe.top, input.width - safe.right, input.height);
-  const float numbers = std::min((wide ? 88.0F : 68.0F) * theme.scale, input.height * 0.3F);
+  const float numbers = std::min((wide ? 96.0F : 68.0F) * theme.scale, input.height * 0.3F);
   const float bottom = input.height - safe.bottom;
   if (wide) {
     layout.headline = box(rail_right, safe.top, column_left, safe.top + numbers);

@@ -93,12 +93,13 @@ double luminance(Colour c) {
   return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
 }
 
-constexpr std::array<TypeSize, 5> kTypeScale = {{
+constexpr std::array<TypeSize, 6> kTypeScale = {{
     {12.5F, false},  // caption
     {15.0F, false},  // body
     {15.0F, true},   // strong
     {21.0F, true},   // title
     {29.0F, true},   // headline
+    {40.0F, true},   // display
 }};
 
 }  // namespace

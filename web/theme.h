@@ -62,6 +62,7 @@ enum class TextStyle {
   strong,    ///< The same size, semibold: values, chosen options.
   title,     ///< Name of a question.
   headline,  ///< The three numbers.
+  display,   ///< The three numbers where there is room.
 };
 
 /// Font size and weight of a style.

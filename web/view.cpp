@@ -78,7 +78,7 @@ WorkingText working_text(const App& app, std::string_view key) {
   for (const std::string& each : working->results) {
     text.result += (text.result.empty() ? "" : "–") + each;
   }
-  if (!working->unit.empty()) text.result += " " + working->unit;
+  if (!working->unit.empty()) text.result += (working->unit == "°" ? "" : " ") + working->unit;
   text.source = std::move(working->source);
   return text;
 }

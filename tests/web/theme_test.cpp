@@ -20,13 +20,13 @@ struct Pair {
 
 std::vector<Pair> text_pairs(const Palette& p) {
   return {
-      {"text on page", p.text, p.page},         {"text on panel", p.text, p.panel},
-      {"text on raised", p.text, p.raised},     {"text on pressed", p.text, p.pressed},
-      {"text on picture", p.text, p.picture},   {"quiet on page", p.quiet, p.page},
-      {"quiet on panel", p.quiet, p.panel},     {"quiet on raised", p.quiet, p.raised},
-      {"quiet on picture", p.quiet, p.picture}, {"accent on panel", p.accent, p.panel},
-      {"on accent", p.on_accent, p.accent},     {"fail on page", p.fail, p.page},
-      {"fail on panel", p.fail, p.panel},
+      {"text on page", p.text, p.page},          {"text on panel", p.text, p.panel},
+      {"text on raised", p.text, p.raised},      {"text on pressed", p.text, p.pressed},
+      {"text on picture", p.text, p.picture},    {"quiet on page", p.quiet, p.page},
+      {"quiet on panel", p.quiet, p.panel},      {"quiet on raised", p.quiet, p.raised},
+      {"quiet on picture", p.quiet, p.picture},  {"accent on panel", p.accent, p.panel},
+      {"accent text on page", p.accent, p.page}, {"on accent", p.on_accent, p.accent},
+      {"fail on page", p.fail, p.page},          {"fail on panel", p.fail, p.panel},
   };
 }
 

@@ -140,9 +140,9 @@ void draw_more(DrawContext& context, const Panel& panel, const Section& section)
   const Press press = pressable("more of it", row);
   const float radius = 10 * context.theme.scale;
   if (press.held || press.hovered) paint.fill(row, surface(context.theme, press), radius);
-  paint.outline(row, colour.edge, context.theme.line_width, radius);
-  paint.text(row, Align::centre, TextStyle::strong, colour.text,
-             open ? "Less about this" : "More about this");
+  paint.outline(row, colour.line, context.theme.line_width, radius);
+  paint.text(row, Align::centre, TextStyle::strong, colour.accent,
+             open ? "Show less" : "Show more");
   if (press.clicked) toggle_more(context.state, panel.id);
   take_space(context, 3);
   if (!open) return;
@@ -194,7 +194,12 @@ void draw_column(DrawContext& context) {
   ImGui::BeginChild("column", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
                     ImGuiChildFlags_AlwaysUseWindowPadding, ImGuiWindowFlags_NoBackground);
   ImGui::PopStyleVar();
-  for (const Panel& panel : panels()) draw_panel(context, panel);
+  // A lesson under way stands above everything it talks about.
+  const Panel* lesson = context.state.lesson.empty() ? nullptr : find_panel("lesson");
+  if (lesson != nullptr) draw_panel(context, *lesson);
+  for (const Panel& panel : panels()) {
+    if (&panel != lesson) draw_panel(context, panel);
+  }
   take_space(context, 10);
   ImGui::EndChild();
 }

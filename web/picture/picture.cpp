@@ -29,7 +29,7 @@ struct Scale {
   }
 };
 
-/// The box of the drawing that holds outlines; the labels stand to its right.
+/// The box of the drawing that may hold outlines; the labels stand to its right.
 RectPx drawing_area(const DrawContext& context, float labels) {
   RectPx box = inset(context.layout.drawing, context.theme.space(2));
   box.width = std::max(0.0F, box.width - labels);
@@ -47,8 +47,8 @@ Scale fit(const PictureData& data, const RectPx& area, const PictureState& state
     half_height = std::max(half_height, outline.height_mm / 2);
   }
   const double radius = data.circle_mm / 2;
-  const double most = shape == Shape::portrait ? 1.12 : 1.9;
-  const double widest = half_width * std::min(most, 1.35);
+  const double most = shape == Shape::portrait ? 1.12 : 2.6;
+  const double widest = half_width * most;
   const double tallest = half_height * most;
   half_width = std::clamp(radius, half_width, widest);
   half_height = std::clamp(radius, half_height, tallest);
@@ -63,6 +63,20 @@ Scale fit(const PictureData& data, const RectPx& area, const PictureState& state
   result.y = scale * static_cast<double>(state.zoom);
   result.x = result.y * stretch;
   return result;
+}
+
+/// The part of the area that the outlines take up at the least zoom, moved so that they and their
+/// labels together stand in the middle.
+RectPx used_area(const PictureData& data, const RectPx& area, const PictureState& state,
+                 Shape shape) {
+  PictureState whole = state;
+  whole.zoom = 1;
+  whole.pan_x = whole.pan_y = 0;
+  const Scale scale = fit(data, area, whole, shape);
+  float width = 0;
+  for (const Outline& outline : data.outlines) width = std::max(width, scale.box(outline).width);
+  width = std::min(area.width, width + 12);
+  return {area.x + (area.width - width) / 2, area.y, width, area.height};
 }
 
 Colour outline_colour(const Palette& palette, OutlineKind kind) {
@@ -211,9 +225,12 @@ void draw_labels(DrawContext& context, const PictureData& data, const Scale& sca
     const bool two_lines = height >= 2 * paint.line_height(TextStyle::caption);
     const float mark_y = two_lines ? place.y - paint.line_height(TextStyle::caption) / 2 : place.y;
     const float from = anchor_x(outline, scale, targets[i], place.anchor_y);
-    paint.list().AddCircleFilled({from, place.anchor_y}, 2.5F, ink(colour));
-    paint.line({from, place.anchor_y}, {gutter, place.anchor_y}, colour, 1);
-    paint.line({gutter, place.anchor_y}, {label_x, mark_y}, colour, 1);
+    // A circle that lies outside of the picture has nothing to lead to.
+    if (outline.kind != OutlineKind::circle || from < targets[i].x) {
+      paint.list().AddCircleFilled({from, place.anchor_y}, 2.5F, ink(colour));
+      paint.line({from, place.anchor_y}, {gutter, place.anchor_y}, colour, 1);
+      paint.line({gutter, place.anchor_y}, {label_x, mark_y}, colour, 1);
+    }
     draw_label(context, outline, box);
     if (pressable(outline.key, box).clicked) context.state.picture.selected = outline.key;
   }
@@ -293,7 +310,8 @@ void draw_picture(DrawContext& context) {
   if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) return;
   if (data.outlines.empty()) return draw_nothing(context);
   const float labels = std::min(context.theme.space(33), context.layout.drawing.width * 0.36F);
-  const RectPx area = drawing_area(context, labels);
+  const RectPx area =
+      used_area(data, drawing_area(context, labels), context.state.picture, context.layout.shape);
   const Scale scale = fit(data, area, context.state.picture, context.layout.shape);
   follow_pointer(context, data, scale, area);
   ImGui::PushClipRect({whole.x, context.layout.drawing.y}, {right(area) + 4, bottom(whole)}, true);

@@ -20,6 +20,15 @@ std::size_t character_before(std::string_view text, std::size_t at) {
   return at > 0 ? at - 1 : 0;
 }
 
+// The next space at or after `from` where a line may end; a percent sign stays with its number.
+std::size_t break_after(std::string_view text, std::size_t from) {
+  std::size_t space = text.find(' ', from);
+  while (space != std::string_view::npos && text.substr(space + 1).starts_with('%')) {
+    space = text.find(' ', space + 1);
+  }
+  return std::min(space, text.size());
+}
+
 }  // namespace
 
 ImU32 ink(Colour colour, float opacity) {
@@ -92,24 +101,39 @@ void Paint::text(const RectPx& box, Align align, TextStyle style, Colour colour,
                 text.data() + text.size());
 }
 
-// ImGui breaks lines at the font's size; ours are set wider apart, so each is drawn by itself.
+// Where the line that starts at `from` ends: at the last space that leaves it short enough. Only
+// spaces part lines (Dear ImGui also breaks after a decimal point); a longer word is cut.
+std::size_t Paint::line_end(TextStyle style, std::string_view text, std::size_t from,
+                            float room) const {
+  std::size_t end = from;
+  while (end < text.size()) {
+    const std::size_t space = break_after(text, end + 1);
+    if (width(style, text.substr(from, space - from)) > room) break;
+    end = space;
+  }
+  if (end > from) return end;
+  end = break_after(text, from);
+  while (end > from + 1 && width(style, text.substr(from, end - from)) > room) {
+    end = character_before(text, end);
+  }
+  return std::max(end, from + 1);
+}
+
 float Paint::lines(const RectPx& box, TextStyle style, const Colour* colour,
                    std::string_view text) const {
   const float size = theme_.type(style).px;
   const float step = line_height(style);
-  const float room = std::max(box.width, 1.0F);
   float y = box.y;
-  const char* at = text.data();
-  const char* const end = text.data() + text.size();
-  while (at < end) {
-    const char* stop = font(style)->CalcWordWrapPosition(size, at, end, room);
-    if (stop == at) stop = end;
+  std::size_t at = 0;
+  while (at < text.size()) {
+    const std::size_t end = line_end(style, text, at, std::max(box.width, 1.0F));
     if (colour != nullptr) {
-      list_.AddText(font(style), size, {box.x, y + (step - size) / 2}, ink(*colour), at, stop);
+      list_.AddText(font(style), size, {box.x, y + (step - size) / 2}, ink(*colour),
+                    text.data() + at, text.data() + end);
     }
     y += step;
-    at = stop;
-    while (at < end && (*at == ' ' || *at == '\n')) ++at;
+    at = end;
+    while (at < text.size() && text[at] == ' ') ++at;
   }
   return y - box.y;
 }
@@ -128,7 +152,8 @@ void Paint::line(ImVec2 from, ImVec2 to, Colour colour, float width) const {
 }
 
 void Paint::focus_ring(const RectPx& box) const {
-  outline(inset(box, -3), theme_.colour.focus, 3, 8 * theme_.scale);
+  outline({box.x - 8, box.y - 3, box.width + 16, box.height + 6}, theme_.colour.focus, 3,
+          12 * theme_.scale);
 }
 
 void Paint::cross(ImVec2 at, float size, Colour colour, float width) const {

@@ -64,6 +64,8 @@ class Paint {
 
  private:
   [[nodiscard]] ImFont* font(TextStyle style) const;
+  [[nodiscard]] std::size_t line_end(TextStyle style, std::string_view text, std::size_t from,
+                                     float room) const;
   /// Breaks, and draws when there is a colour; returns the height.
   float lines(const RectPx& box, TextStyle style, const Colour* colour,
               std::string_view text) const;

@@ -43,9 +43,10 @@ void sunlight_button(DrawContext& context, const RectPx& box) {
 }
 
 /// The largest style whose text fits.
-TextStyle fitting_style(const Paint& paint, std::string_view text, float width) {
-  for (const TextStyle style : {TextStyle::headline, TextStyle::title}) {
-    if (paint.width(style, text) <= width) return style;
+TextStyle fitting_style(const Paint& paint, std::string_view text, const RectPx& box) {
+  for (const TextStyle style : {TextStyle::display, TextStyle::headline, TextStyle::title}) {
+    const bool tall = paint.line_height(style) > box.height;
+    if (!tall && paint.width(style, text) <= box.width) return style;
   }
   return TextStyle::strong;
 }
@@ -71,10 +72,11 @@ void draw_number(DrawContext& context, const ResultRow& row, const RectPx& box) 
   const NumberWords words = number_words(row);
   const float gap = words.unit.empty() ? 0 : context.theme.space(1.25F);
   const float unit = paint.width(TextStyle::caption, words.unit) + gap;
-  const TextStyle style = fitting_style(paint, words.number, inner.width - unit);
+  const float label = std::min(paint.line_height(TextStyle::caption), inner.height * 0.36F);
+  const TextStyle style =
+      fitting_style(paint, words.number, {0, 0, inner.width - unit, inner.height - label});
   const float value =
       std::min(paint.width(style, words.number) + 1, std::max(0.0F, inner.width - unit));
-  const float label = std::min(paint.line_height(TextStyle::caption), inner.height * 0.36F);
   const float tall = std::min(inner.height - label, paint.line_height(style));
   const float top = inner.y + (inner.height - tall - label) / 2;
   const float left = inner.x + (inner.width - value - unit) / 2;

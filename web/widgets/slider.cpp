@@ -48,7 +48,7 @@ void paint_track(const DrawContext& context, const Control& control, const Track
   const float half = 3 * s;
   draw_ticks(paint, control, track, y);
   const RectPx whole = {track.left - half, y - half, track.length + 2 * half, 2 * half};
-  paint.fill(whole, colour.pressed, half);
+  paint.fill(whole, context.theme.line_width > 1 ? colour.raised : colour.pressed, half);
   if (context.theme.line_width > 1) paint.outline(whole, colour.edge, 1.5F, half);
   paint.fill({whole.x, whole.y, std::max(0.0F, x - whole.x), 2 * half}, colour.accent, half);
   const float radius = (held ? 13.0F : 11.0F) * s;
