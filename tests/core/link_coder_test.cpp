@@ -21,7 +21,7 @@ Bytes random_bytes(Dice& dice, std::size_t length, std::int64_t values) {
 
 TEST_CASE("every byte string comes back") {
   Dice dice(7);
-  for (const std::size_t length : {0, 1, 2, 3, 100, 5000}) {
+  for (const std::size_t length : {0U, 1U, 2U, 3U, 100U, 5000U}) {
     for (const std::int64_t values : {1, 2, 16, 256}) {
       const Bytes bytes = random_bytes(dice, length, values);
       CAPTURE(length);

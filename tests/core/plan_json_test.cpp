@@ -210,7 +210,8 @@ TEST_CASE("text that is not JSON is one problem that names the byte") {
       {"{\"title\": \"\xff\"}", "\"?\"}\" at byte 11 (line 1)"},
       {"{'widegate_plan': 1}", "\"'widegate_plan':\" at byte 1 (line 1)"},
   });
-  for (const auto& [text, value] : kRows) {
+  for (const auto& [row_text, value] : kRows) {
+    const auto text = row_text;
     CAPTURE(text);
     const Problems problems = problems_of(text);
     REQUIRE(problems.size() == 1);

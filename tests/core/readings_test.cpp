@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 #include "core/catalogue_json.h"
@@ -58,9 +59,9 @@ std::string text_of(const std::vector<Reading>& rows, std::string_view key) {
   return "(no such figure)";
 }
 
-constexpr std::array kQuestions = {Question::frame,   Question::cover, Question::see,
-                                   Question::resolve, Question::run,   Question::store,
-                                   Question::choose};
+constexpr auto kQuestions =
+    std::to_array<Question>({Question::frame, Question::cover, Question::see, Question::resolve,
+                             Question::run, Question::store, Question::choose});
 
 }  // namespace
 
