@@ -51,6 +51,7 @@ Screen::Screen(const Device& device, std::map<std::string, std::string> kept,
 void Screen::answer_textures() {
   for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
     if (texture->Status == ImTextureStatus_WantDestroy) {
+      texture->SetTexID(ImTextureID_Invalid);
       texture->SetStatus(ImTextureStatus_Destroyed);
     } else if (texture->Status != ImTextureStatus_OK) {
       texture->SetTexID(reinterpret_cast<ImTextureID>(texture));
