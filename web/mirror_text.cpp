@@ -106,6 +106,7 @@ void write_row(std::string& out, const ResultRow& row) {
   object.text("label", row.label);
   object.text("value_text", row.value_text);
   object.text("unit", row.unit);
+  object.text("working", row.working);
 }
 
 void write_text(std::string& out, const std::string& text) { out += json_string(text); }
@@ -119,6 +120,24 @@ void write_section(std::string& out, const Section& section) {
   object.text("severity", severity_word(section.severity));
   object.text("verdict", section.verdict);
   write_list(object.key("notes"), section.notes, write_text);
+}
+
+void write_working(std::string& out, const WorkingText& working) {
+  ObjectWriter object(out);
+  object.text("key", working.key);
+  object.text("title", working.title);
+  object.text("formula", working.formula);
+  write_list(object.key("numbers"), working.numbers, write_text);
+  object.text("result", working.result);
+  object.text("source", working.source);
+}
+
+void write_lesson(std::string& out, const LessonText& lesson) {
+  ObjectWriter object(out);
+  object.text("title", lesson.title);
+  object.text("step", lesson.step);
+  object.text("words", lesson.words);
+  write_working(object.key("working"), lesson.working);
 }
 
 }  // namespace
@@ -146,6 +165,9 @@ std::string mirror_text(const Mirror& mirror) {
     ObjectWriter object(out);
     object.text("title", mirror.title);
     object.text("live", mirror.live);
+    object.text("message", mirror.message);
+    write_working(object.key("working"), mirror.working);
+    write_lesson(object.key("lesson"), mirror.lesson);
     write_list(object.key("sections"), mirror.sections, write_section);
     write_list(object.key("controls"), mirror.controls, write_control);
     write_list(object.key("headline"), mirror.headline, write_row);

@@ -272,6 +272,15 @@ void Ui::show_working(std::string_view key) {
   p.touch();
 }
 
+void Ui::dismiss() {
+  PanelState& state = parts_->state;
+  if (state.open_choice.empty() && state.open_working.empty()) state.message.clear();
+  state.open_choice.clear();
+  state.open_working.clear();
+  parts_->act();
+  parts_->touch();
+}
+
 void Ui::focus(std::string_view id) {
   Parts& p = *parts_;
   p.state.focus = id;

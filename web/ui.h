@@ -102,6 +102,8 @@ class Ui {
   void reset(std::string_view id);
   /// Shows how a figure came about, by its key in mirror().results; "" puts it away.
   void show_working(std::string_view key);
+  /// Closes what lies on top: a list of choices, a working, else the message.
+  void dismiss();
   /// The page's keyboard focus moved to a control ("" for none): draws its ring, scrolls to it.
   void focus(std::string_view id);
 

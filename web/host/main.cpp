@@ -261,6 +261,18 @@ EMSCRIPTEN_KEEPALIVE void wg_reset() {
   host().ui.touch();
 }
 
+/// Pushed: key of a figure, empty to put its working away.
+EMSCRIPTEN_KEEPALIVE void wg_show_working() {
+  host().ui.show_working(take_pushed());
+  host().ui.touch();
+}
+
+/// Closes what lies on top.
+EMSCRIPTEN_KEEPALIVE void wg_dismiss() {
+  host().ui.dismiss();
+  host().ui.touch();
+}
+
 /// Pushed: id, empty for none.
 EMSCRIPTEN_KEEPALIVE void wg_focus() {
   host().ui.focus(take_pushed());

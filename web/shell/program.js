@@ -87,6 +87,12 @@ export class Program {
 
   reset(id) { this.push(id); this.module._wg_reset(); }
 
+  /** Shows how a figure came about; '' puts it away. */
+  show_working(key) { this.push(key); this.module._wg_show_working(); }
+
+  /** Closes what lies on top. */
+  dismiss() { this.module._wg_dismiss(); }
+
   focus(id) { this.push(id); this.module._wg_focus(); }
 
   fragment(text) { this.push(text); this.module._wg_fragment(); }

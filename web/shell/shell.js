@@ -4,6 +4,7 @@ import { Entry } from './entry.js';
 import { Frames } from './frames.js';
 import { watch_keys } from './keys.js';
 import { show_message } from './message.js';
+import { keep_offline } from './offline.js';
 import { make_outside } from './outside.js';
 import { watch_pointers } from './pointers.js';
 import { watch_preferences } from './preferences.js';
@@ -103,15 +104,17 @@ function start_program(module, storage) {
     return answer;
   };
   const entry = new Entry(element('entry'), program, wake);
-  const twin = new Twin(element('questions'), element('live'), {
+  const actions = {
     set: acted((id, text) => program.set(id, text)),
     step: acted((id, steps) => program.step(id, steps)),
     activate: acted((id) => program.activate(id)),
     focus: acted((id) => program.focus(id)),
+    show_working: acted((key) => program.show_working(key)),
     type: (control, typed) => entry.open_for(control, {
       typed, rect: () => twin.rect_of(control.id), done: () => document.querySelector(`[data-id="${CSS.escape(control.id)}"]`)?.focus(),
     }),
-  });
+  };
+  const twin = new Twin({ root: element('questions'), live: element('live'), said: element('said'), actions });
   const follower = new Follower({ program, canvas, entry, twin });
   const surface = new Surface(canvas, element('probe'), () => {
     tell_size();
@@ -127,8 +130,12 @@ function start_program(module, storage) {
   });
   tell_size();
   watch_preferences(program, element('probe'), wake);
-  watch_pointers(canvas, program, frames, () => entry.close(true));
-  watch_keys(program, frames);
+  watch_pointers(canvas, program, frames, () => {
+    entry.close(true);
+    // A press on the drawing takes the keyboard's focus off the control it was on.
+    if (document.activeElement !== document.body) document.activeElement.blur();
+  });
+  watch_keys(program, frames, surface);
   watch_context(canvas, program, frames);
   window.addEventListener('hashchange', () => {
     program.fragment(location.hash.slice(1));
@@ -150,6 +157,7 @@ window.Module = {
   async onRuntimeInitialized() {
     start_program(window.Module, await Storage.open());
     element('loading')?.remove();
+    keep_offline();
   },
   onAbort() { show_message('stopped'); },
 };

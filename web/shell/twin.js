@@ -55,11 +55,14 @@ export class Twin {
   /**
    * @param root     element the sections go into
    * @param live     polite live region
-   * @param actions  {set(id, text), step(id, n), activate(id), focus(id), type(control, typed)}
+   * @param said     alert for the program's messages
+   * @param actions  {set(id, text), step(id, n), activate(id), focus(id), type(control, typed), show_working(key)}
    */
-  constructor(root, live, actions) {
+  constructor({ root, live, said, actions }) {
     this.root = root;
     this.live = live;
+    this.said = said;
+    this.working = new WorkingView(root, actions);
     this.actions = actions;
     this.controls = [];
     this.boxes = [];
@@ -79,7 +82,17 @@ export class Twin {
     keyed(this.root, [{ ...headline, controls: [] }, ...sections], (section) => section.id,
       (section) => this.make_section(section), (element, section) => this.patch_section(element, section));
     this.boxes = mirror.controls.map((control) => document.getElementById(dom_id(control.id))?.closest('.control'));
+    this.working.update(mirror.working);
+    this.patch_lesson(mirror.lesson);
+    if (mirror.message !== this.said.textContent) this.said.textContent = mirror.message;
     this.announce(mirror.live);
+  }
+
+  patch_lesson(lesson) {
+    const place = this.root.querySelector('#section_lesson .story');
+    if (!place) return;
+    place.hidden = !lesson.title;
+    patch_lines(place, [['p', lesson.title], ['h3', lesson.step], ['p', lesson.words], ...working_lines(lesson.working)]);
   }
 
   announce(text) {
@@ -116,13 +129,14 @@ export class Twin {
     const heading = make_element('h2', { id: `heading_${section.id}`, tabIndex: -1 });
     const element = make_element('section', { id: `section_${section.id}` }, heading,
       make_element('p', { className: 'question' }), make_element('p', { className: 'verdict' }),
-      make_element('ul', { className: 'notes' }), make_element('div', { className: 'controls' }), make_table());
+      make_element('ul', { className: 'notes' }), make_element('div', { className: 'story', hidden: true }),
+      make_element('div', { className: 'controls' }), make_table(this.actions));
     element.setAttribute('aria-labelledby', heading.id);
     return element;
   }
 
   patch_section(element, section) {
-    const [heading, question, verdict, notes, controls, table] = element.children;
+    const [heading, question, verdict, notes, , controls, table] = element.children;
     set_text(heading, section.title);
     set_text(question, section.question);
     question.hidden = !section.question;
@@ -137,6 +151,7 @@ export class Twin {
     table.hidden = section.rows.length === 0;
     set_text(table.caption, `${section.title}: figures`);
     keyed(table.tBodies[0], section.rows, (row) => row.key, make_row, patch_row);
+    keep_one_stop(table);
   }
 
   make_control(control) {
@@ -252,13 +267,33 @@ const PATCH = {
   },
 };
 
-function make_table() {
+// ---- Figures: a table whose rows explain themselves. It is one stop of the Tab key; arrows move inside.
+
+function make_table(actions) {
   const table = make_element('table');
   table.createCaption();
   const head = table.createTHead().insertRow();
   for (const text of ['Figure', 'Value']) head.append(make_element('th', { scope: 'col', textContent: text }));
-  table.createTBody();
+  const body = table.createTBody();
+  body.addEventListener('click', (event) => {
+    const row = event.target.closest('button') && event.target.closest('tr');
+    if (row) actions.show_working(row.dataset.working);
+  });
+  body.addEventListener('keydown', (event) => {
+    const by = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    const buttons = [...body.querySelectorAll('button')];
+    const next = by && buttons[buttons.indexOf(event.target) + by];
+    if (!next) return;
+    event.preventDefault();
+    for (const button of buttons) button.tabIndex = button === next ? 0 : -1;
+    next.focus({ preventScroll: document.documentElement.dataset.view === 'drawn' });
+  });
   return table;
+}
+
+function keep_one_stop(table) {
+  const buttons = [...table.querySelectorAll('button')];
+  if (buttons.length > 0 && !buttons.some((button) => button.tabIndex === 0)) buttons[0].tabIndex = 0;
 }
 
 function make_row() {
@@ -266,7 +301,61 @@ function make_row() {
 }
 
 function patch_row(element, row) {
+  const [label, value] = element.children;
   element.dataset.report = row.key;
-  set_text(element.children[0], row.label);
-  set_text(element.children[1], spoken(row));
+  element.dataset.working = row.working;
+  set_text(value, spoken(row));
+  if (!row.working) {
+    set_text(label, row.label);
+    return;
+  }
+  const button = label.querySelector('button')
+    || label.appendChild(make_element('button', { type: 'button', className: 'why', tabIndex: -1 }));
+  set_text(button, row.label);
+  set_attribute(button, 'aria-description', 'Shows how it comes about');
+}
+
+// ---- Workings: how one figure came about.
+
+/** A working as lines of [tag, text]. */
+function working_lines({ title, formula, numbers, result, source }) {
+  if (!title) return [];
+  return [['h3', title], ['p', formula], ...numbers.map((text) => ['p', text]), ['p', result], ['p', source]];
+}
+
+function patch_lines(place, lines) {
+  const shown = lines.filter(([, text]) => text);
+  keyed(place, shown.map(([tag, text], i) => ({ tag, text, key: `${i} ${tag}` })), (line) => line.key,
+    (line) => make_element(line.tag), (element, line) => set_text(element, line.text));
+}
+
+/** The working a person asked for: takes the focus when it opens and gives it back when it closes. */
+class WorkingView {
+  constructor(root, actions) {
+    const close = make_element('button', { type: 'button', textContent: 'Close the working' });
+    close.addEventListener('click', () => actions.show_working(''));
+    this.lines = make_element('div', { className: 'story' });
+    this.place = make_element('section', { id: 'working', hidden: true, tabIndex: -1 }, this.lines, close);
+    this.place.setAttribute('aria-label', 'Working');
+    root.after(this.place);
+    this.key = '';
+    this.asked_by = null;
+  }
+
+  update(working) {
+    const opened = working.title && working.key !== this.key;
+    const closed = !working.title && this.key;
+    this.key = working.title ? working.key : '';
+    patch_lines(this.lines, working_lines(working));
+    this.place.hidden = !working.title;
+    const from = document.activeElement;
+    // Opened from the drawing nothing had the focus, and nothing shall take it.
+    if (opened && from?.matches('.why')) {
+      this.asked_by = from;
+      this.place.focus();
+    }
+    if (!closed) return;
+    this.asked_by?.focus();
+    this.asked_by = null;
+  }
 }

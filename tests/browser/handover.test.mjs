@@ -1,0 +1,205 @@
+// Handing over: what leaves the app by the clipboard, the printer and files, read back by something else; and what a
+// link brings in.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { after, afterEach, before, beforeEach, test } from 'node:test';
+import { DEVICES, open_site, policy_violations, start } from './harness.mjs';
+import { at_rest, box_of, control, headline, mirror, reveal } from './gestures.mjs';
+
+const FOCAL = '/lens/focal_mm';
+
+let site;
+let page;
+let trouble;
+let folder;
+before(async () => {
+  site = await start();
+  folder = fs.mkdtempSync(path.join(os.tmpdir(), 'widegate-handover-'));
+});
+after(async () => {
+  await site.stop();
+  fs.rmSync(folder, { recursive: true, force: true });
+});
+beforeEach(async () => {
+  ({ page, trouble } = await open_site(site, {
+    device: DEVICES.desktop, permissions: ['clipboard-read', 'clipboard-write'], acceptDownloads: true,
+  }));
+  await at_rest(page);
+});
+afterEach(async () => {
+  assert.deepEqual(trouble, []);
+  assert.deepEqual(await policy_violations(page), []);
+  await page.context().close();
+});
+
+/** Presses a button of the drawn page by the mouse. */
+async function press(id) {
+  const box = await reveal(page, id);
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+  await at_rest(page);
+}
+
+async function download(id) {
+  const [got] = await Promise.all([page.waitForEvent('download'), press(id)]);
+  const file = path.join(folder, got.suggestedFilename());
+  await got.saveAs(file);
+  return { name: got.suggestedFilename(), text: fs.readFileSync(file, 'utf8'), file };
+}
+
+async function set_focal(text) {
+  await page.locator(`[data-id="${FOCAL}"]`).focus();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await at_rest(page);
+}
+
+const focal = async () => (await control(page, FOCAL)).value_text;
+
+test('the address follows the plan, once for many changes', async () => {
+  await page.evaluate(() => {
+    window.calls = 0;
+    const replace = history.replaceState.bind(history);
+    history.replaceState = (...args) => { window.calls += 1; replace(...args); };
+  });
+  const length = await page.evaluate(() => history.length);
+  const box = await reveal(page, FOCAL);
+  const y = box.y + box.height / 2;
+  await page.mouse.move(box.x + box.width / 2, y);
+  await page.mouse.down();
+  for (let i = 1; i <= 30; i += 1) await page.mouse.move(box.x + box.width / 2 + 2 * i, y);
+  await page.mouse.up();
+  await at_rest(page);
+  await page.waitForFunction(() => location.hash.length > 1);
+  assert.ok(await page.evaluate(() => window.calls) <= 3);
+  assert.equal(await page.evaluate(() => history.length), length, 'no history of every change');
+});
+
+test('the copied link opens the same plan elsewhere', async () => {
+  await set_focal('65');
+  await press('command:copy-link');
+  const link = await page.evaluate(() => navigator.clipboard.readText());
+  assert.ok(link.startsWith(`${site.address}#`), link);
+  const before = await headline(page);
+  const other = await open_site(site, { fragment: link.slice(site.address.length) });
+  await at_rest(other.page);
+  assert.deepEqual(await headline(other.page), before);
+  await other.context.close();
+});
+
+test('a link opened in place changes the plan; back and forward work; a damaged one is explained', async () => {
+  await set_focal('65');
+  await page.waitForFunction(() => location.hash.length > 1);
+  const first = await page.evaluate(() => location.hash);
+  await set_focal('75');
+  await page.waitForFunction((old) => location.hash !== old, first);
+  await page.evaluate((hash) => { location.hash = hash; }, first);
+  await at_rest(page);
+  assert.equal(await focal(), '65');
+  await page.goBack();
+  await at_rest(page);
+  assert.equal(await focal(), '75');
+  await page.goForward();
+  await at_rest(page);
+  assert.equal(await focal(), '65');
+  for (const damaged of ['#!!', `#${'A'.repeat(5000)}`, first.slice(0, -3), '#%E0%A4%A']) {
+    await page.evaluate((hash) => { location.hash = hash; }, damaged);
+    await at_rest(page);
+    assert.equal(await focal(), '65', damaged.slice(0, 20));
+    assert.match((await mirror(page)).message, /link/i, damaged.slice(0, 20));
+    assert.match(await page.locator('#said').textContent(), /link/i);
+  }
+});
+
+test('the sheet is printed as pages of its own', async () => {
+  await page.evaluate(() => { window.print = () => {}; });
+  await press('command:print-sheet');
+  for (const format of ['A4', 'Letter']) {
+    const file = path.join(folder, `sheet_${format}.pdf`);
+    fs.writeFileSync(file, await page.pdf({ format }));
+    if (format === 'A4') continue;
+    await page.evaluate(() => { window.print = () => {}; });
+  }
+  for (const format of ['A4']) {
+    const text = execFileSync('pdftotext', ['-layout', path.join(folder, `sheet_${format}.pdf`), '-'], { encoding: 'utf8' });
+    assert.match(text, /2\.39/);
+    assert.match(text, /4992/);
+    assert.doesNotMatch(text, /Skip to/);
+    const pages = execFileSync('pdfinfo', [path.join(folder, `sheet_${format}.pdf`)], { encoding: 'utf8' });
+    assert.match(pages, /Pages:\s+1\n/, format);
+  }
+});
+
+test('without a sheet the page itself prints as its figures', async () => {
+  const file = path.join(folder, 'page.pdf');
+  fs.writeFileSync(file, await page.pdf({ format: 'A4' }));
+  const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+  for (const word of ['Frame', 'Cover', 'Store', 'Field of view', '42.1']) assert.ok(text.includes(word), word);
+  assert.doesNotMatch(text, /Skip to|Loading/);
+});
+
+test('files: plan out and in, ranking, chart, framing', async () => {
+  await set_focal('65');
+  const plan = await download('command:save-plan');
+  assert.match(plan.name, /\.plan\.json$/);
+  assert.equal(JSON.parse(plan.text).lens.focal_mm, 65);
+  const ranking = await download('command:save-ranking');
+  assert.ok(ranking.text.split('\r\n').length > 10);
+  const chart = await download('command:save-chart');
+  assert.match(chart.text, /^<svg|^<\?xml/);
+  const framing = await download('command:save-framing');
+  assert.ok(JSON.parse(framing.text).contexts);
+  await set_focal('75');
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('command:open-plan')]);
+  await chooser.setFiles(plan.file);
+  await page.waitForFunction((id) => window.widegate.mirror().controls.find((each) => each.id === id).value_text === '65', FOCAL);
+  const [again] = await Promise.all([page.waitForEvent('filechooser'), press('command:open-plan')]);
+  await again.setFiles({ name: 'rubbish.json', mimeType: 'application/json', buffer: Buffer.from('{"lens":{"focal_mm":-1}}') });
+  await page.waitForFunction(() => /rubbish\.json/.test(window.widegate.mirror().message));
+  assert.equal(await focal(), '65');
+});
+
+test('a figure shows its working, from the drawing and from the page, and Escape closes it', async () => {
+  const why = page.locator('.why').first();
+  await why.focus();
+  assert.equal(await page.locator('#focus_words').isVisible(), true, 'what has the focus is in sight');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await at_rest(page);
+  const { working } = await mirror(page);
+  assert.ok(working.title && working.result);
+  assert.ok((await page.locator('#working').textContent()).includes(working.result));
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'working');
+  await page.keyboard.press('Escape');
+  await at_rest(page);
+  assert.equal((await mirror(page)).working.title, '');
+  assert.equal(await page.evaluate(() => document.activeElement.className), 'why');
+});
+
+test('a lesson is walked through by the keys of a presenter', async () => {
+  const lessons = await control(page, 'view:lesson');
+  await page.locator('[data-id="view:lesson"]').selectOption(lessons.choices[1].value);
+  await at_rest(page);
+  const first = (await mirror(page)).lesson.step;
+  assert.match(first, /^1 of \d/);
+  await page.mouse.click(700, 30);
+  await page.keyboard.press('PageDown');
+  await at_rest(page);
+  assert.match((await mirror(page)).lesson.step, /^2 of \d/);
+  assert.ok((await page.locator('#section_lesson .story').textContent()).includes((await mirror(page)).lesson.words));
+  await page.keyboard.press('PageUp');
+  await at_rest(page);
+  assert.equal((await mirror(page)).lesson.step, first);
+});
+
+test('the list of keys opens and closes', async () => {
+  await page.keyboard.press('?');
+  assert.equal(await page.locator('#keys').isVisible(), true);
+  await page.keyboard.press('Escape');
+  assert.equal(await page.locator('#keys').isVisible(), false);
+  await page.keyboard.press('End');
+  await at_rest(page);
+  assert.equal(await box_of(page, '/format/camera'), null, 'End scrolls the questions');
+});

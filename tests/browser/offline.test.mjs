@@ -1,0 +1,136 @@
+// Aeroplane mode, restart, updates: the site keeps itself on the device, whole versions only, and never loses a plan.
+import assert from 'node:assert/strict';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { after, before, test } from 'node:test';
+import { DIST, start, watch } from './harness.mjs';
+import { at_rest, control } from './gestures.mjs';
+
+const FOCAL = '/lens/focal_mm';
+let folder;
+before(() => { folder = fs.mkdtempSync(path.join(os.tmpdir(), 'widegate-offline-')); });
+after(() => fs.rmSync(folder, { recursive: true, force: true }));
+
+/** A copy of the site that a test may change. */
+function copy_of_site(name) {
+  const copy = path.join(folder, name);
+  fs.cpSync(DIST, copy, { recursive: true });
+  return copy;
+}
+
+async function ready(page) {
+  await page.waitForFunction(() => window.widegate);
+  await at_rest(page);
+}
+
+async function kept_offline(page) {
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+async function set_focal(page, text) {
+  await page.locator(`[data-id="${FOCAL}"]`).focus();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await at_rest(page);
+}
+
+const focal = async (page) => (await control(page, FOCAL)).value_text;
+
+const stop_serving = (server) => new Promise((done) => {
+  server.closeAllConnections();
+  server.close(done);
+});
+
+test('after one visit everything works without the server, from a sub-path, with the plan', async (t) => {
+  const site = await start({ prefix: '/some/where/' });
+  const context = await site.browser.newContext();
+  const page = await context.newPage();
+  await page.goto(site.address);
+  await ready(page);
+  await kept_offline(page);
+  await set_focal(page, '65');
+  await page.waitForFunction(() => location.hash.length > 1);
+  const link = page.url();
+  await stop_serving(site.server);
+  const began = Date.now();
+  await page.goto(site.address);
+  await ready(page);
+  t.diagnostic(`reloaded without a server in ${Date.now() - began} ms`);
+  assert.equal(await focal(page), '65');
+  const second = await context.newPage();
+  const trouble = watch(second, site.address);
+  await second.goto(link);
+  await ready(second);
+  assert.equal(await focal(second), '65');
+  await set_focal(second, '66');
+  assert.deepEqual(trouble, []);
+  assert.deepEqual(await second.evaluate(async () => {
+    const cache = await caches.open((await caches.keys())[0]);
+    return (await cache.keys()).map((request) => new URL(request.url).pathname.split('/').pop()).sort();
+  }), fs.readdirSync(DIST).filter((name) => !/\.(br|gz)$/.test(name) && name !== 'sw.js').sort());
+  await site.browser.close();
+});
+
+test('a new version waits, is offered, and takes the plan over; both are whole', async () => {
+  const copy = copy_of_site('update');
+  const site = await start({ folder: copy });
+  const context = await site.browser.newContext();
+  const page = await context.newPage();
+  const trouble = watch(page, site.address);
+  await page.goto(site.address);
+  await ready(page);
+  await kept_offline(page);
+  await set_focal(page, '65');
+  // The next version: another page, another worker.
+  for (const [name, from, to] of [['index.html', '<title>Widegate</title>', '<title>Widegate next</title>'], ['sw.js', 'widegate-', 'widegate-next-']]) {
+    const file = path.join(copy, name);
+    const text = fs.readFileSync(file, 'utf8');
+    assert.ok(text.includes(from), `${name} has ${from}`);
+    fs.writeFileSync(file, text.replace(from, to));
+    for (const ending of ['.br', '.gz']) fs.rmSync(file + ending, { force: true });
+  }
+  await page.reload();
+  await ready(page);
+  assert.equal(await page.evaluate(() => document.documentElement.innerHTML.includes('Widegate next')), false, 'the old version is still whole');
+  await page.locator('#update').waitFor({ state: 'visible' });
+  await set_focal(page, '75');
+  await page.locator('#update_later').click();
+  assert.equal(await page.locator('#update').isVisible(), false);
+  await page.reload();
+  await ready(page);
+  await page.locator('#update').waitFor({ state: 'visible' });
+  await Promise.all([page.waitForEvent('load'), page.locator('#update_now').click()]);
+  await ready(page);
+  assert.equal(await focal(page), '75');
+  const html = await page.evaluate(async () => (await fetch('index.html')).text());
+  assert.match(html, /Widegate next/);
+  await page.waitForFunction(async () => (await caches.keys()).length === 1);
+  assert.deepEqual(trouble, []);
+  await site.stop();
+});
+
+test('the manifest can be installed: read by the browser without a complaint', async () => {
+  const site = await start();
+  const context = await site.browser.newContext();
+  const page = await context.newPage();
+  await page.goto(site.address);
+  await ready(page);
+  const session = await context.newCDPSession(page);
+  const { errors, data } = await session.send('Page.getAppManifest');
+  assert.deepEqual(errors, []);
+  const manifest = JSON.parse(data);
+  for (const { src, sizes } of manifest.icons) {
+    const [status, width] = await page.evaluate(async (name) => {
+      const response = await fetch(name);
+      const picture = new Image();
+      picture.src = name;
+      await picture.decode();
+      return [response.status, picture.naturalWidth];
+    }, src);
+    assert.equal(status, 200, src);
+    if (sizes !== 'any') assert.equal(width, parseInt(sizes, 10), src);
+  }
+  await site.stop();
+});
