@@ -80,13 +80,16 @@ RankingRow make_row(const App& app, const RankedFormat& ranked) {
 
 }  // namespace
 
-RankingRows ranking_rows(const App& app) {
+RankingRows ranking_rows(const App& app, std::size_t most) {
   RankingRows result;
   if (!app.report().problems.empty()) return result;
   const Ranking ranking = rank(app.plan(), app.library());
   result.accepted = ranking.accepted;
-  result.rows.reserve(ranking.formats.size());
-  for (const RankedFormat& ranked : ranking.formats) result.rows.push_back(make_row(app, ranked));
+  result.total = ranking.formats.size();
+  for (const RankedFormat& ranked : ranking.formats) {
+    const bool chosen = ranked.format == app.plan().format;
+    if (result.rows.size() < most || chosen) result.rows.push_back(make_row(app, ranked));
+  }
   return result;
 }
 

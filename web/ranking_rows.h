@@ -28,11 +28,14 @@ struct RankingRow {
 
 struct RankingRows {
   std::size_t accepted = 0;
-  std::vector<RankingRow> rows;  ///< The accepted first.
+  std::size_t total = 0;
+  std::vector<RankingRow> rows;  ///< The accepted first; at most as many as asked for, but always
+                                 ///< the plan's own.
 };
 
-/// Empty for a plan that cannot be worked out.
-[[nodiscard]] RankingRows ranking_rows(const App& app);
+/// Ranks every format and words the first `most` of them. Empty for a plan that cannot be worked
+/// out.
+[[nodiscard]] RankingRows ranking_rows(const App& app, std::size_t most);
 
 /// The format behind a row's id; nothing when the text is none.
 [[nodiscard]] std::optional<FormatChoice> format_from_id(std::string_view id);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <utility>
 
 #include "core/lessons.h"
@@ -14,6 +15,9 @@
 
 namespace widegate {
 namespace {
+
+/// Formats in words before all of them are asked for.
+constexpr std::size_t kRowsAtFirst = 40;
 
 std::string severity_word(Severity severity) {
   switch (severity) {
@@ -124,6 +128,8 @@ Mirror make_mirror(const App& app, const PanelState& state, const RankingRows& r
 
 }  // namespace
 
+bool ranks_now(const PanelState& state) { return !state.drag || state.current == "choose"; }
+
 Control* View::find(std::string_view id) {
   for (Control& control : mirror.controls) {
     if (control.id == id) return &control;
@@ -132,8 +138,12 @@ Control* View::find(std::string_view id) {
 }
 
 void rebuild(View& view, const App& app, const PanelState& state) {
-  RankingRows ranking = ranking_rows(app);
-  Mirror next = make_mirror(app, state, ranking);
+  // Ranking takes longer than everything else: while something is dragged only whoever looks at it
+  // sees it move.
+  if (ranks_now(state)) {
+    view.ranking = ranking_rows(app, state.all_formats ? SIZE_MAX : kRowsAtFirst);
+  }
+  Mirror next = make_mirror(app, state, view.ranking);
   for (Control& control : next.controls) {
     if (const Control* before = view.mirror.find(control.id)) {
       control.rect = before->rect;
@@ -143,7 +153,6 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   next.surfaces = std::move(view.mirror.surfaces);
   view.mirror = std::move(next);
   view.picture = picture_data(app);
-  view.ranking = std::move(ranking);
   ++view.version;
 }
 

@@ -27,6 +27,9 @@ struct View {
   [[nodiscard]] Control* find(std::string_view id);
 };
 
+/// Whether the ranking follows the plan in this state of the screen.
+[[nodiscard]] bool ranks_now(const PanelState& state);
+
 /// Makes the view anew; rectangles are kept where a control of the same id was.
 void rebuild(View& view, const App& app, const PanelState& state);
 

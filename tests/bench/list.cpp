@@ -4,6 +4,7 @@
 #include "core/text.h"
 #include "tests/bench/bench.h"
 #include "tests/bench/evaluate_bench.h"
+#include "tests/bench/frame_bench.h"
 #include "tests/bench/rank_bench.h"
 #include "tests/bench/store_bench.h"
 
@@ -43,6 +44,14 @@ std::vector<Benchmark> all_benchmarks() {
       {.name = "rank 10,000 formats", .run = rank_10000, .items = 10'000, .wasm_budget_ns = 50e6},
       {.name = "rank 100,000 formats", .run = rank_100000, .items = 100'000},
       {.name = "what would have to change, one format", .run = change_one},
+      {.name = "a drawn frame on a phone",
+       .run = draw_still_frame,
+       .native_budget_ns = 2e6,
+       .wasm_budget_ns = 4e6},
+      {.name = "a drawn frame while a slider moves",
+       .run = draw_dragged_frame,
+       .native_budget_ns = 2e6,
+       .wasm_budget_ns = 4e6},
   };
 }
 
