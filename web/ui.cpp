@@ -16,6 +16,7 @@
 #include "web/layout.h"
 #include "web/panels/draw_panel.h"
 #include "web/picture/picture.h"
+#include "web/picture/scale.h"
 #include "web/screen.h"
 #include "web/screen_controls.h"
 #include "web/state.h"
@@ -40,7 +41,7 @@ struct ViewInputs {
   bool desqueezed = false;
   bool large_type = false;
   std::size_t lesson_step = 0;
-  std::string lesson, working, message;
+  std::string lesson, working, message, outline;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
 
@@ -67,8 +68,9 @@ struct Ui::Parts {
   Parts(Platform& host, Catalogue library) : platform(host), app(std::move(library)) {}
 
   [[nodiscard]] ViewInputs inputs() const {
-    return {app.revision(),    state.theme,  state.picture.desqueezed, state.large_type,
-            state.lesson_step, state.lesson, state.open_working,       state.message};
+    return {app.revision(),     state.theme,       state.picture.desqueezed,
+            state.large_type,   state.lesson_step, state.lesson,
+            state.open_working, state.message,     state.picture.selected};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.

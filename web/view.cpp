@@ -101,10 +101,18 @@ LessonText lesson_text(const App& app, const PanelState& state) {
   return text;
 }
 
-Mirror make_mirror(const App& app, const PanelState& state, const RankingRows& ranking) {
+/// What the selected outline of the drawing says; empty for none.
+std::string_view selected_words(const PictureData& picture, const PictureState& state) {
+  for (const Outline& outline : picture.outlines) {
+    if (outline.key == state.selected) return outline.reading;
+  }
+  return {};
+}
+
+Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   Mirror mirror;
   for (const Panel& panel : panels()) mirror.sections.push_back(make_section(app, panel));
-  mirror.controls = make_controls(app, state, ranking);
+  mirror.controls = make_controls(app, state, view.ranking);
   for (Reading& figure : headline_readings(app.report())) {
     mirror.headline.push_back(result_row(figure));
   }
@@ -119,7 +127,9 @@ Mirror make_mirror(const App& app, const PanelState& state, const RankingRows& r
   if (!mirror.message.empty()) {
     mirror.live = mirror.message;
   } else {
-    mirror.live = problems.empty()
+    const std::string_view selected = selected_words(view.picture, state.picture);
+    mirror.live = !selected.empty() ? std::string(selected)
+                  : problems.empty()
                       ? live_words(mirror)
                       : "This plan cannot be worked out: expected " + problems.front().accepted;
   }
@@ -143,7 +153,8 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   if (ranks_now(state)) {
     view.ranking = ranking_rows(app, state.all_formats ? SIZE_MAX : kRowsAtFirst);
   }
-  Mirror next = make_mirror(app, state, view.ranking);
+  view.picture = picture_data(app);
+  Mirror next = make_mirror(app, state, view);
   for (Control& control : next.controls) {
     if (const Control* before = view.mirror.find(control.id)) {
       control.rect = before->rect;
@@ -152,7 +163,6 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   }
   next.surfaces = std::move(view.mirror.surfaces);
   view.mirror = std::move(next);
-  view.picture = picture_data(app);
   ++view.version;
 }
 

@@ -8,9 +8,6 @@ namespace widegate {
 /// Draws the picture into its box of the layout, follows dragging and tapping in it.
 void draw_picture(DrawContext& context);
 
-/// Zooms about a point of the screen; the whole sensor is the least.
-void zoom_picture(PictureState& state, const RectPx& box, float x, float y, float factor);
-
 /// Moves the de-squeeze along; true while it is still moving.
 bool animate_picture(PictureState& state, float delta_s, bool reduced_motion);
 
