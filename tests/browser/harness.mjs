@@ -30,6 +30,9 @@ const LAUNCH_ARGUMENTS = [
   '--disable-component-update', '--disable-sync',
 ];
 
+/** No file of tests may take longer. */
+const LONGEST_FILE_MS = 240000;
+
 function browser_path() {
   const staged = path.join(root, 'build/deps/bin/chromium');
   return process.env.WIDEGATE_CHROMIUM || (fs.existsSync(staged) ? staged : '/usr/bin/chromium');
@@ -46,10 +49,13 @@ export async function start({ prefix = '/', launch_arguments = [], folder = DIST
     executablePath: browser_path(), args: [...LAUNCH_ARGUMENTS, ...launch_arguments],
   });
   const stop = async () => {
+    clearTimeout(guard);
     await browser.close();
     server.closeAllConnections();
-    await new Promise((done) => server.close(done));
+    if (server.listening) await new Promise((done) => server.close(done));
   };
+  // A test that failed before its stop() must not keep the whole run waiting for its browser.
+  const guard = setTimeout(stop, LONGEST_FILE_MS).unref();
   return { browser, server, address, stop };
 }
 
@@ -97,7 +103,7 @@ export const policy_violations = (page) => page.evaluate(() => window.policy_vio
 export async function wait_for_picture(page, { timeout = 20000 } = {}) {
   const limit = Date.now() + timeout;
   while (Date.now() < limit) {
-    if (colour_count(await page.locator('#canvas').screenshot()) > 8) return;
+    if (colour_count(await page.locator('#canvas').screenshot({ scale: 'css' })) > 8) return;
     await page.waitForTimeout(50);
   }
   throw new Error('the canvas stayed empty');

@@ -147,7 +147,9 @@ describe('a screen that changes', () => {
     await at_rest(page);
     const session = await page.context().newCDPSession(page);
     for (const deviceScaleFactor of [1.75, 1.25, 3]) {
-      await session.send('Emulation.setDeviceMetricsOverride', { width: 600, height: 400, deviceScaleFactor, mobile: false });
+      // As zooming does: the window stays, so its size in CSS pixels changes with the ratio.
+      const [width, height] = [1200, 800].map((pixels) => Math.round(pixels / deviceScaleFactor));
+      await session.send('Emulation.setDeviceMetricsOverride', { width, height, deviceScaleFactor, mobile: false });
       await page.waitForFunction((ratio) => devicePixelRatio === ratio, deviceScaleFactor);
       await at_rest(page);
       await assert_sharp(page);

@@ -60,7 +60,7 @@ test('there is one element for each control, result and question', async () => {
   assert.deepEqual([...ids].sort(), state.controls.map((each) => each.id).sort());
   const rows = await page.locator('[data-report]').evaluateAll((all) => all.map((element) => element.dataset.report));
   assert.deepEqual([...rows].sort(), [...state.headline, ...state.results].map((row) => row.key).sort());
-  const headings = await page.locator('h2').allTextContents();
+  const headings = await page.locator('#questions h2').allTextContents();
   assert.deepEqual(headings, ['In sight', ...state.sections.map((section) => section.title)]);
   for (const title of ['Frame', 'Cover', 'See', 'Resolve', 'Run', 'Store', 'Choose']) assert.ok(headings.includes(title), title);
 });

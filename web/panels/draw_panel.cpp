@@ -5,6 +5,7 @@
 
 #include "web/panels/list.h"
 #include "web/widgets/control_row.h"
+#include "web/widgets/message.h"
 #include "web/widgets/parts.h"
 
 namespace widegate {
@@ -201,6 +202,7 @@ void draw_column(DrawContext& context) {
     if (&panel != lesson) draw_panel(context, panel);
   }
   take_space(context, 10);
+  static_cast<void>(take_row(std::max(1.0F, message_room(context))));
   ImGui::EndChild();
 }
 

@@ -39,25 +39,44 @@ function choose_file(accept, chosen) {
   field.click();
 }
 
-/** A whole document into a shadow tree of this page, where its styles reach nothing else, and to the printer. Its
- *  styles go in by script, because the page's policy forbids them in markup. */
+/** Takes the style sheets out of a document's text: a page's policy forbids them in markup, not in script. */
+function split_styles(html) {
+  const styles = [];
+  const markup = html.replace(/<style>([^]*?)<\/style>/g, (all, rules) => {
+    styles.push(rules);
+    return '';
+  });
+  return { markup, styles };
+}
+
+function constructed(rules) {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(rules);
+  return sheet;
+}
+
+/** A whole document into a shadow tree of this page, where its styles reach nothing else, and to the printer. Rules
+ *  for the paper itself count only in the page, so they are there as long as the document is. */
 export function print_document(html) {
-  const document_there = new DOMParser().parseFromString(html, 'text/html');
+  const { markup, styles } = split_styles(html);
+  const there = new DOMParser().parseFromString(markup, 'text/html');
+  for (const unwanted of there.querySelectorAll('script, link, meta')) unwanted.remove();
   const holder = document.createElement('div');
   holder.id = 'sheet';
   const root = holder.attachShadow({ mode: 'open' });
-  root.adoptedStyleSheets = [...document_there.querySelectorAll('style')].map((style) => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(style.textContent);
-    return sheet;
-  });
-  for (const unwanted of document_there.querySelectorAll('script, style, link, meta')) unwanted.remove();
-  const tree = document.importNode(document_there.documentElement, true);
-  for (const element of tree.querySelectorAll('[style]')) element.style.cssText = element.getAttribute('style');
-  root.append(tree);
+  root.adoptedStyleSheets = styles.map(constructed);
+  root.append(document.importNode(there.documentElement, true));
+  const paper = constructed(styles.flatMap((rules) => rules.match(/@page[^{]*\{[^}]*\}/g) || []).join('\n'));
+  const title = document.title;
   document.getElementById('sheet')?.remove();
   document.body.append(holder);
-  window.addEventListener('afterprint', () => holder.remove(), { once: true });
+  document.adoptedStyleSheets = [paper];
+  document.title = there.title;
+  window.addEventListener('afterprint', () => {
+    holder.remove();
+    document.adoptedStyleSheets = [];
+    document.title = title;
+  }, { once: true });
   window.print();
 }
 

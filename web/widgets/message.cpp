@@ -5,20 +5,43 @@
 #include "web/widgets/parts.h"
 
 namespace widegate {
+namespace {
+
+/// Where the message lies over the questions.
+struct MessagePlace {
+  RectPx box;
+  float width = 0;  ///< Of its lines.
+  float words = 0;  ///< Height of its lines.
+};
+
+MessagePlace place_message(const DrawContext& context) {
+  const RectPx& column = context.layout.column;
+  const float side = context.theme.space(3);
+  const float touch = kTouchCssPx * context.theme.scale;
+  MessagePlace place;
+  place.width = std::max(1.0F, column.width - 4 * side - touch);
+  place.words =
+      context.paint().wrapped_height(TextStyle::body, context.view.mirror.message, place.width);
+  const float height = std::max(touch, place.words + context.theme.space(5));
+  const float inset_low = context.layout.rail_upright ? context.layout.bottom_inset : 0;
+  const float low = bottom(column) - context.theme.space(2) - inset_low;
+  place.box = {column.x + side, low - height, std::max(1.0F, column.width - 2 * side), height};
+  return place;
+}
+
+}  // namespace
+
+float message_room(const DrawContext& context) {
+  if (context.view.mirror.message.empty()) return 0;
+  return bottom(context.layout.column) - place_message(context).box.y;
+}
 
 void draw_message(DrawContext& context) {
   const std::string& message = context.view.mirror.message;
   if (message.empty()) return;
-  const RectPx& column = context.layout.column;
+  const auto [box, width, words] = place_message(context);
   const float side = context.theme.space(3);
   const float touch = kTouchCssPx * context.theme.scale;
-  const float width = std::max(1.0F, column.width - 4 * side - touch);
-  const float words = context.paint().wrapped_height(TextStyle::body, message, width);
-  const float height = std::max(touch, words + context.theme.space(5));
-  const float inset_low = context.layout.rail_upright ? context.layout.bottom_inset : 0;
-  const float low = bottom(column) - context.theme.space(2) - inset_low;
-  const RectPx box = {column.x + side, low - height, std::max(1.0F, column.width - 2 * side),
-                      height};
   ImGui::SetCursorScreenPos({box.x, box.y});
   ImGui::BeginChild("message", {box.width, box.height}, 0, ImGuiWindowFlags_NoBackground);
   const Paint paint = context.paint();

@@ -4,6 +4,7 @@
 
 #include "imgui.h"
 #include "imgui_internal.h"
+#include "web/widgets/message.h"
 
 namespace widegate {
 
@@ -74,9 +75,10 @@ void show_focus(DrawContext& context, const Control& control, const RectPx& row)
   if (!context.state.reveal_focus) return;
   context.state.reveal_focus = false;
   const float margin = context.theme.space(4);
-  ImGui::ScrollToRect(ImGui::GetCurrentWindow(),
-                      {{row.x, row.y - margin}, {row.x + row.width, bottom(row) + margin}},
-                      ImGuiScrollFlags_KeepVisibleEdgeY);
+  ImGui::ScrollToRect(
+      ImGui::GetCurrentWindow(),
+      {{row.x, row.y - margin}, {row.x + row.width, bottom(row) + margin + message_room(context)}},
+      ImGuiScrollFlags_KeepVisibleEdgeY);
 }
 
 }  // namespace widegate
