@@ -127,16 +127,6 @@ void read_row(Recording& recording, const Json& json, At at) {
   check_list(codecs, at, "codecs");
 }
 
-/// size * count / divisor, exactly where the size is a short decimal: 5.4 um * 4992 is 26.9568 mm.
-double scaled(double size, std::int64_t count, std::int64_t divisor) {
-  if (divisor == 0) return 0;
-  if (const auto exact = rational_from_decimal(size)) {
-    const Rational result = *exact * Rational(count, divisor);
-    if (result.ok()) return result.to_double();
-  }
-  return size * static_cast<double>(count) / static_cast<double>(divisor);
-}
-
 /// One side of a sensor or mode: photosites, millimetres and pitch, of which two give the third.
 struct Side {
   std::int64_t& photosites;
@@ -148,7 +138,7 @@ struct Side {
 
 void complete_side(Side side, double pitch_um, At at) {
   constexpr std::int64_t kUmInMm = 1000;
-  const double from_pitch = scaled(pitch_um, side.photosites, kUmInMm);
+  const double from_pitch = scaled_size(pitch_um, side.photosites, kUmInMm);
   if (side.has_photosites && side.has_mm) {
     if (std::abs(from_pitch - side.mm) <= kSizeTolerance * side.mm) return;
     add_problem(at.problems, at.path.member(side.mm_key), print_number(side.mm),
@@ -186,10 +176,10 @@ std::optional<double> read_pitch(const Json& json, const JsonPath& path, Problem
 void inherit_size(SensorMode& mode, const Seen<SensorMode>& seen, const Camera& camera) {
   const auto [width, height] = sides(mode, seen);
   if (!width.has_mm && mode.width_mm == 0) {
-    mode.width_mm = scaled(camera.width_mm, mode.width_photosites, camera.width_photosites);
+    mode.width_mm = scaled_size(camera.width_mm, mode.width_photosites, camera.width_photosites);
   }
   if (!height.has_mm && mode.height_mm == 0) {
-    mode.height_mm = scaled(camera.height_mm, mode.height_photosites, camera.height_photosites);
+    mode.height_mm = scaled_size(camera.height_mm, mode.height_photosites, camera.height_photosites);
   }
 }
 
@@ -309,6 +299,15 @@ constexpr std::string_view kListKeys =
     "cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers";
 
 }  // namespace
+
+double scaled_size(double size, std::int64_t count, std::int64_t divisor) {
+  if (divisor == 0) return 0;
+  if (const auto exact = rational_from_decimal(size)) {
+    const Rational result = *exact * Rational(count, divisor);
+    if (result.ok()) return result.to_double();
+  }
+  return size * static_cast<double>(count) / static_cast<double>(divisor);
+}
 
 Catalogue catalogue_from_object(const Json& object, std::string_view version_key,
                                 const JsonPath& path, Problems& problems) {
