@@ -1,6 +1,7 @@
 #include "core/sensor_svg.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/markup.h"
@@ -15,13 +16,19 @@ struct LineStyle {
   double dash;  ///< 0: solid.
   std::string_view colour;
 };
-constexpr LineStyle kSensorLine{0.002, 0.004, "#777"};
+constexpr LineStyle kSensorLine{0.003, 0.03, "#777"};
 constexpr LineStyle kModeLine{0.004, 0, "#000"};
 constexpr LineStyle kProtectedLine{0.003, 0.012, "#000"};
 constexpr LineStyle kFrameLine{0.007, 0, "#000"};
-constexpr LineStyle kCircleLine{0.003, 0.003, "#000"};
-constexpr double kTextSize = 0.026;
+constexpr LineStyle kCircleLine{0.004, 0.006, "#000"};
+constexpr double kTextSize = 0.04;
 constexpr double kMargin = 0.03;
+
+constexpr double kKeyScale = 320;  ///< Of the line samples in the key.
+
+std::string dash_text(const LineStyle& style, double scale) {
+  return style.dash == 0 ? "none" : print_number(style.dash * scale);
+}
 
 /// Half extents of everything drawn, in mm about the optical axis.
 struct Extent {
@@ -96,9 +103,7 @@ class Drawing {
   Markup svg;
 
  private:
-  [[nodiscard]] std::string dash(const LineStyle& style) const {
-    return style.dash == 0 ? "none" : print_number(style.dash * unit_);
-  }
+  [[nodiscard]] std::string dash(const LineStyle& style) const { return dash_text(style, unit_); }
   double unit_;
 };
 
@@ -118,12 +123,13 @@ void draw_other_frames(Drawing& drawing, const Report& report) {
 void draw_labels(Drawing& drawing, const Report& report) {
   const CoverFigures& frame = report.cover.frame;
   const double gap = drawing.text_height() / 3;
-  const std::string main =
-      report.frames.front().name + " " + print_fixed(report.frames.front().aspect, 2) + ":1";
-  drawing.label(frame.left_mm + gap, frame.bottom_mm - gap, main);
+  const FrameReport& main = report.frames.front();
+  const std::string aspect = print_fixed(main.aspect, 2);
+  const std::string name = main.name == aspect ? "" : main.name + ", ";
+  drawing.label(frame.left_mm + 2 * gap, frame.bottom_mm - 2 * gap, name + aspect + ":1");
   drawing.label(
-      report.cover.mode.left_mm + gap, report.cover.mode.top_mm + drawing.text_height() + gap,
-      print_fixed(report.mode.width_mm, 2) + " x " + print_fixed(report.mode.height_mm, 2) + " mm");
+      report.cover.mode.left_mm, report.cover.mode.top_mm - gap,
+      print_fixed(report.mode.width_mm, 2) + " × " + print_fixed(report.mode.height_mm, 2) + " mm");
 }
 
 }  // namespace
@@ -151,6 +157,36 @@ std::string sensor_svg(const Report& report, const Camera& camera) {
   draw_labels(drawing, report);
   drawing.svg.close();
   return drawing.svg.take();
+}
+
+std::string sensor_svg_key(const Report& report) {
+  struct Row {
+    std::string_view words;
+    const LineStyle& style;
+    bool shown;
+  };
+  const bool protection = report.frames.front().protection > 0;
+  const std::array<Row, 5> rows = {{{"frame line", kFrameLine, true},
+                                    {"protected area", kProtectedLine, protection},
+                                    {"sensor mode", kModeLine, true},
+                                    {"whole sensor", kSensorLine, true},
+                                    {"image circle", kCircleLine, report.cover.known}}};
+  Markup html;
+  html.open("div", {{"class", "key"}});
+  for (const Row& row : rows) {
+    if (!row.shown) continue;
+    html.open("span");
+    html.open("svg", {{"viewBox", "0 0 24 7"}, {"aria-hidden", "true"}});
+    html.empty("path", {{"d", "M0 3.5H24"},
+                        {"stroke", row.style.colour},
+                        {"stroke-width", row.style.width * kKeyScale},
+                        {"stroke-dasharray", dash_text(row.style, kKeyScale)}});
+    html.close();
+    html.text(row.words);
+    html.close();
+  }
+  html.close();
+  return html.take();
 }
 
 }  // namespace widegate

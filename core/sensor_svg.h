@@ -14,4 +14,7 @@ namespace widegate {
 /// @param report  a valid report.
 [[nodiscard]] std::string sensor_svg(const Report& report, const Camera& camera);
 
+/// What the lines of that drawing mean, as HTML: a sample of each line that occurs and its words.
+[[nodiscard]] std::string sensor_svg_key(const Report& report);
+
 }  // namespace widegate

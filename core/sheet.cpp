@@ -1,31 +1,20 @@
 #include "core/sheet.h"
 
+#include <algorithm>
+#include <optional>
+#include <utility>
+
 #include "core/markup.h"
 #include "core/notes.h"
-#include "core/qr.h"
+#include "core/qr_svg.h"
 #include "core/sensor_svg.h"
+#include "core/sheet_style.h"
 #include "core/sheet_text.h"
 #include "core/text.h"
 #include "core/working.h"
 
 namespace widegate {
 namespace {
-
-constexpr std::string_view kStyle = R"(@page{size:auto;margin:11mm}
-*{box-sizing:border-box}
-body{font:9pt/1.3 system-ui,sans-serif;color:#000;background:#fff;margin:0}
-h1{font-size:15pt;margin:0 0 1mm}h2{font-size:10pt;margin:2.5mm 0 1mm;border-bottom:.3mm solid #000}
-main{display:grid;grid-template-columns:1fr 1fr;column-gap:6mm}
-.wide{grid-column:1/-1}p{margin:0 0 1mm}
-svg.picture,.picture svg{width:100%;max-height:62mm;display:block}
-table{border-collapse:collapse;width:100%}th,td{text-align:left;padding:.4mm 1mm .4mm 0;vertical-align:top}
-th{font-weight:600}td.n,th.n{text-align:right;font-variant-numeric:tabular-nums}
-tr+tr>*{border-top:.1mm solid #999}
-ul{margin:0;padding-left:4mm}li.fail{font-weight:700}
-.link{overflow-wrap:anywhere;font-size:6.5pt}.qr svg{width:32mm;height:32mm;display:block}
-.foot{display:flex;gap:5mm;align-items:flex-start}
-.working{break-before:page}.working td{font-size:7pt;overflow-wrap:anywhere}
-@media screen{body{max-width:190mm;margin:6mm auto;padding:0 4mm}})";
 
 template <class Row>
 std::string name_of(const std::vector<Row>& own, const std::vector<Row>& library,
@@ -42,6 +31,7 @@ struct Source {
   const Camera& camera;
 };
 
+/// Writes the parts one after another and keeps count of the height they take.
 class Sheet {
  public:
   explicit Sheet(const Source& source) : source_(source) {}
@@ -53,34 +43,56 @@ class Sheet {
   void view();
   void storage();
   void cautions();
-  void link(const std::string& address);
+  void foot(const std::string& address, const std::optional<QrCode>& qr);
   void working();
+
+  /// Height of what was written since the last call, in mm at the largest letters.
+  [[nodiscard]] double take_height() { return std::exchange(height_mm_, 0); }
 
   Markup html;
 
  private:
-  void heading(std::string_view text) { html.element("h2", text); }
+  void heading(std::string_view text) {
+    html.element("h2", text);
+    height_mm_ += kSheetHeadingMm;
+  }
+  void begin_facts() { html.open("table", {{"class", "facts"}}); }
   void fact(std::string_view name, std::string_view value) {
     html.open("tr");
-    html.element("th", name);
+    html.element("th", name, {{"scope", "row"}});
     html.element("td", value, {{"class", "n"}});
     html.close();
+    count_lines(name.size() + value.size() + 3, kSheetRowMm);
   }
-  void cells(std::string_view element, std::initializer_list<std::string> texts) {
-    html.open("tr");
+  void cells(std::string_view element, std::initializer_list<std::string> texts,
+             std::string_view row_class = "") {
+    html.open("tr", {{"class", row_class}});
     bool first = true;
     for (const std::string& text : texts) {
       html.element(element, text, {{"class", first ? "" : "n"}});
       first = false;
     }
     html.close();
+    height_mm_ += kSheetRowMm;
   }
+  void header(std::initializer_list<std::string> texts) {
+    html.open("thead");
+    cells("th", texts);
+    html.close();
+  }
+  void count_lines(std::size_t letters, double first_mm) {
+    height_mm_ += first_mm + static_cast<double>(letters / kSheetColumnLetters) * kSheetLineMm;
+  }
+  void lens_table(const CoverReport& cover);
+  void lens_summary(const CoverReport& cover);
+  void note(const Note& note);
 
   const Source& source_;
+  double height_mm_ = 0;
 };
 
 std::string raster_text(std::int64_t width, std::int64_t height) {
-  return std::to_string(width) + " x " + std::to_string(height);
+  return std::to_string(width) + " × " + std::to_string(height);
 }
 
 void Sheet::choice() {
@@ -88,21 +100,21 @@ void Sheet::choice() {
   const SensorMode* mode = find_row(camera.modes, plan.format.mode);
   const Recording* recording = find_row(mode->recordings, plan.format.recording);
   heading("The choice");
-  html.open("table");
+  begin_facts();
   fact("Camera", camera.name);
   fact("Sensor mode", mode->name);
-  fact("Area read", raster_text(report.mode.width_photosites, report.mode.height_photosites) +
-                        " photosites, " + print_fixed(report.mode.width_mm, 2) + " x " +
+  fact("Photosites read", raster_text(report.mode.width_photosites, report.mode.height_photosites));
+  fact("Area read", print_fixed(report.mode.width_mm, 2) + " × " +
                         print_fixed(report.mode.height_mm, 2) + " mm");
   fact("Recording", recording->name);
   fact("Recorded raster",
        raster_text(report.resolve.recorded_width_pixels, report.resolve.recorded_height_pixels));
   fact("Codec", name_of(plan.own.codecs, catalogue.codecs, plan.format.codec));
-  const std::string lens = plan.lens.set.empty()
-                               ? "own lens"
-                               : name_of(plan.own.lens_sets, catalogue.lens_sets, plan.lens.set);
-  fact("Lens", lens + ", " + print_number(plan.lens.focal_mm) + " mm, squeeze " +
-                   print_number(report.mode.squeeze) + "×");
+  fact("Lens set", plan.lens.set.empty()
+                       ? "own lens"
+                       : name_of(plan.own.lens_sets, catalogue.lens_sets, plan.lens.set));
+  fact("Focal length", print_number(plan.lens.focal_mm) + " mm, squeeze " +
+                           print_number(report.mode.squeeze) + "×");
   fact("Sensor rate", rate_text(plan.run.sensor_rate));
   fact("Project rate", rate_text(plan.run.project_rate));
   fact("Shutter", print_fixed(report.run.shutter_deg, 1) + "°");
@@ -113,18 +125,20 @@ void Sheet::choice() {
 void Sheet::picture() {
   html.open("div", {{"class", "picture"}});
   html.raw(sensor_svg(source_.report, source_.camera));
+  html.raw(sensor_svg_key(source_.report));
   html.close();
+  height_mm_ += kSheetPictureMm;
 }
 
 void Sheet::extraction() {
   heading("Extraction, in recorded pixels");
   html.open("table");
-  cells("th", {"Frame line", "Aspect", "x", "y", "Width", "Height", "Exact size"});
+  header({"Frame line", "Aspect", "Left", "Top", "Width", "Height", "Exact size"});
   const auto row = [this](const std::string& name, double aspect, const PixelRect& rect) {
     cells("td",
           {name, aspect_text(aspect), std::to_string(rect.even_left), std::to_string(rect.even_top),
            std::to_string(rect.even_width), std::to_string(rect.even_height),
-           print_fixed(rect.width, 3) + " x " + print_fixed(rect.height, 3)});
+           print_fixed(rect.width, 3) + " × " + print_fixed(rect.height, 3)});
   };
   for (const FrameReport& frame : source_.report.frames) {
     row(frame.name, frame.aspect, frame.pixels);
@@ -137,10 +151,53 @@ void Sheet::extraction() {
     html.element("p", "The file is squeezed " +
                           print_number(source_.report.resolve.recorded_squeeze) +
                           "×; these are pixels of the squeezed file.");
+    height_mm_ += kSheetLineMm;
   }
 }
 
 std::string covers_text(bool covers) { return covers ? "covers" : "too small"; }
+
+/// Up to so many focal lengths have a row each; longer sets are told in three lines.
+constexpr std::size_t kMostLensRows = 16;
+
+void Sheet::lens_table(const CoverReport& cover) {
+  html.open("table");
+  header({"Focal length", "Circle", "Frame line", "Protected", "Mode"});
+  for (const LensCover& lens : cover.lens_set) {
+    cells("td", {print_number(lens.focal_mm) + " mm", print_fixed(lens.image_circle_mm, 1) + " mm",
+                 covers_text(lens.covers_frame), covers_text(lens.covers_protected),
+                 covers_text(lens.covers_mode)});
+  }
+  cells("td",
+        {"Circle needed", "", print_fixed(cover.frame.diagonal_mm, 1) + " mm",
+         print_fixed(cover.protected_area.diagonal_mm, 1) + " mm",
+         print_fixed(cover.mode.diagonal_mm, 1) + " mm"},
+        "needed");
+  html.close();
+}
+
+void Sheet::lens_summary(const CoverReport& cover) {
+  struct Row {
+    std::string_view name;
+    const CoverFigures& figures;
+    bool LensCover::*covers;
+  };
+  for (const Row& row : {Row{"Frame line", cover.frame, &LensCover::covers_frame},
+                         Row{"Protected", cover.protected_area, &LensCover::covers_protected},
+                         Row{"Mode", cover.mode, &LensCover::covers_mode}}) {
+    std::string covering, others;
+    for (const LensCover& lens : cover.lens_set) {
+      std::string& list = lens.*row.covers ? covering : others;
+      list += (list.empty() ? "" : ", ") + print_number(lens.focal_mm);
+    }
+    const std::string text = std::string(row.name) + ", needs " +
+                             print_fixed(row.figures.diagonal_mm, 1) + " mm. Covered by " +
+                             (covering.empty() ? "none" : covering + " mm") +
+                             (others.empty() ? "." : "; too small: " + others + " mm.");
+    html.element("p", text);
+    count_lines(text.size(), kSheetLineMm);
+  }
+}
 
 void Sheet::cover() {
   const CoverReport& cover = source_.report.cover;
@@ -149,33 +206,26 @@ void Sheet::cover() {
     html.element("p", cover.known ? "Image circle " + print_fixed(cover.image_circle_mm, 1) +
                                         " mm, as entered."
                                   : "The image circle is not known.");
-    return;
+    height_mm_ += kSheetLineMm;
+  } else if (cover.lens_set.size() > kMostLensRows) {
+    lens_summary(cover);
+  } else {
+    lens_table(cover);
   }
-  html.open("table");
-  cells("th", {"Focal length", "Circle", "Frame line", "Protected", "Mode"});
-  for (const LensCover& lens : cover.lens_set) {
-    cells("td", {print_number(lens.focal_mm) + " mm", print_fixed(lens.image_circle_mm, 1) + " mm",
-                 covers_text(lens.covers_frame), covers_text(lens.covers_protected),
-                 covers_text(lens.covers_mode)});
-  }
-  cells("td", {"needed", "", print_fixed(cover.frame.diagonal_mm, 1) + " mm",
-               print_fixed(cover.protected_area.diagonal_mm, 1) + " mm",
-               print_fixed(cover.mode.diagonal_mm, 1) + " mm"});
-  html.close();
 }
 
 void Sheet::view() {
   const Report& report = source_.report;
   heading("View and pixels");
-  html.open("table");
-  fact("Field of view of the mode", with_unit(report.see.horizontal_fov_deg, 1, "°") + " x " +
-                                        with_unit(report.see.vertical_fov_deg, 1, "°"));
+  begin_facts();
+  fact("Field of view of the mode", print_fixed(report.see.horizontal_fov_deg, 1) + "° × " +
+                                        print_fixed(report.see.vertical_fov_deg, 1) + "°");
   fact("In the frame line at " + print_number(report.see.focus_m) + " m",
-       with_unit(report.see.width_at_focus_m, 2, "m") + " x " +
+       print_fixed(report.see.width_at_focus_m, 2) + " × " +
            with_unit(report.see.height_at_focus_m, 2, "m"));
   const std::string far = report.see.depth.far_m ? print_fixed(*report.see.depth.far_m, 2) + " m"
                                                  : std::string("infinity");
-  fact("Sharp from, to", with_unit(report.see.depth.near_m, 2, "m") + ", " + far);
+  fact("Sharp", "from " + with_unit(report.see.depth.near_m, 2, "m") + " to " + far);
   fact("Photosites in the frame line", with_unit(report.headline.frame_megapixels, 2, "million"));
   fact("Photosites of the mode", with_unit(report.headline.mode_megapixels, 2, "million"));
   fact("Sampled to deliverable",
@@ -188,13 +238,13 @@ void Sheet::storage() {
   const auto& [plan, report, catalogue, camera] = source_;
   const StoreReport& store = report.store;
   heading("Data and media");
-  html.open("table");
+  begin_facts();
   fact("Data rate", with_unit(report.headline.data_rate_megabits_per_s, 0, "Mbit/s"));
   fact("Card", name_of(plan.own.cards, catalogue.cards, plan.store.card));
   fact("Minutes per card", with_unit(store.minutes_per_card, 1, "min"));
-  fact("Card speed over data rate", with_unit(store.write_headroom, 2, "×"));
+  fact("Card speed / data rate", with_unit(store.write_headroom, 2, "×"));
   fact("Cards a day, each camera", count_text(store.cards_per_day));
-  fact("Cards in rotation, each camera",
+  fact("Cards in rotation, each",
        store.rotation_sustainable ? count_text(store.cards_in_rotation) : "never enough");
   fact("Copying a full card", with_unit(store.offload_minutes_per_card, 1, "min") + ", by the " +
                                   store.offload_limited_by);
@@ -208,59 +258,48 @@ void Sheet::storage() {
   html.close();
 }
 
+/// Shapes that differ without colour: a filled disc with a cross, an open triangle.
+constexpr std::string_view kFailMark =
+    R"(<svg viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="9.5"/><path d="M6 6l8 8M14 6l-8 8" stroke="#fff" stroke-width="2.6"/></svg>)";
+constexpr std::string_view kCautionMark =
+    R"(<svg viewBox="0 0 20 20" aria-hidden="true"><path d="M10 2L19 18H1z" fill="none" stroke="#000" stroke-width="1.6"/><path d="M10 7v6M10 14.5v2" stroke="#000" stroke-width="1.8"/></svg>)";
+
+void Sheet::note(const Note& note) {
+  const bool fails = note.severity == Severity::fail;
+  const std::string text = (fails ? "Fails: " : "") + note_text(note);
+  html.open("li", {{"class", severity_key(note.severity)}});
+  html.raw(fails ? kFailMark : kCautionMark);
+  html.element("span", text);
+  html.close();
+  count_lines(text.size() + 2, kSheetRowMm - 0.4);
+}
+
 void Sheet::cautions() {
   heading("Cautions");
   html.open("ul");
   for (const Severity wanted : {Severity::fail, Severity::caution}) {
-    for (const Note& note : source_.report.notes) {
-      if (note.severity != wanted) continue;
-      const std::string mark = wanted == Severity::fail ? "Fails: " : "";
-      html.element("li", mark + note_text(note), {{"class", severity_key(note.severity)}});
+    for (const Note& each : source_.report.notes) {
+      if (each.severity == wanted) note(each);
     }
   }
   html.close();
-  html.element("p",
-               "Calculated figures. A camera test, the makers' published figures and the "
-               "commissioner's written requirements decide.");
 }
 
-std::string qr_svg(const QrCode& qr) {
-  const double side = qr.size + 2 * kQrQuietModules;
-  std::string path;
-  for (int y = 0; y < qr.size; ++y) {
-    for (int x = 0; x < qr.size; ++x) {
-      if (!qr.at(x, y)) continue;
-      int end = x;
-      while (end < qr.size && qr.at(end, y)) ++end;
-      path += "M" + std::to_string(x + kQrQuietModules) + " " +
-              std::to_string(y + kQrQuietModules) + "h" + std::to_string(end - x) + "v1h-" +
-              std::to_string(end - x) + "z";
-      x = end;
-    }
-  }
-  Markup svg;
-  svg.open("svg", {{"xmlns", "http://www.w3.org/2000/svg"},
-                   {"viewBox", "0 0 " + print_number(side) + " " + print_number(side)},
-                   {"role", "img"},
-                   {"aria-label", "QR code of the link"},
-                   {"shape-rendering", "crispEdges"}});
-  svg.empty("rect", {{"width", side}, {"height", side}, {"fill", "#fff"}});
-  svg.empty("path", {{"d", path}, {"fill", "#000"}});
-  svg.close();
-  return svg.take();
-}
-
-void Sheet::link(const std::string& address) {
-  if (address.empty()) return;
-  html.open("div", {{"class", "foot wide"}});
-  if (const auto qr = make_qr(address)) {
+void Sheet::foot(const std::string& address, const std::optional<QrCode>& qr) {
+  html.open("div", {{"class", "foot"}});
+  if (qr) {
     html.open("div", {{"class", "qr"}});
     html.raw(qr_svg(*qr));
     html.close();
   }
   html.open("div");
-  html.element("p", "Open this plan:");
-  html.element("p", address, {{"class", "link"}});
+  html.element("p",
+               "Calculated figures. A camera test, the makers' published figures and the "
+               "commissioner's written requirements decide.");
+  if (!address.empty()) {
+    html.element("p", "Open this plan, with all its figures and workings:");
+    html.element("p", address, {{"class", "link"}});
+  }
   html.close();
   html.close();
 }
@@ -269,7 +308,13 @@ void Sheet::working() {
   html.open("section", {{"class", "working"}});
   heading("Working");
   html.open("table");
-  cells("th", {"Figure", "Formula", "With the numbers", "Result"});
+  html.open("thead");
+  html.open("tr");
+  for (const std::string_view title : {"Figure", "Formula", "With the numbers", "Result"}) {
+    html.element("th", title);
+  }
+  html.close();
+  html.close();
   for (const Working& row : all_workings(source_.report)) {
     if (row.formula.empty() || row.key.starts_with("frame_lines.0.")) continue;
     for (std::size_t i = 0; i < row.results.size(); ++i) {
@@ -285,57 +330,65 @@ void Sheet::working() {
   html.close();
 }
 
-void head(Markup& html, const Plan& plan, const SheetOptions& options) {
-  html.open("head");
-  html.empty("meta", {{"charset", "utf-8"}});
-  html.empty("meta", {{"name", "viewport"}, {"content", "width=device-width"}});
-  html.element("title", plan.title);
-  if (options.style_href.empty()) {
-    html.open("style");
-    html.raw(kStyle);
-    html.close();
-  } else {
-    html.empty("link", {{"rel", "stylesheet"}, {"href", options.style_href}});
-  }
+/// Side of the code on paper in mm: modules of at least 0.36 mm, and never a small one.
+double qr_side_mm(const std::optional<QrCode>& qr) {
+  constexpr double kModuleMm = 0.36;
+  constexpr double kLeastMm = 30;
+  if (!qr) return 0;
+  return std::max(kLeastMm, kModuleMm * (qr->size + 2 * kQrQuietModules));
+}
+
+std::string body_of(Sheet& sheet, const Source& source, const SheetOptions& options,
+                    const std::optional<QrCode>& qr, SheetRoom& room) {
+  Markup& html = sheet.html;
+  html.element("h1", source.plan.title);
+  html.open("main");
+  html.open("section");
+  sheet.choice();
+  sheet.view();
+  sheet.cover();
   html.close();
+  const double left = sheet.take_height();
+  html.open("section");
+  sheet.picture();
+  sheet.storage();
+  sheet.cautions();
+  html.close();
+  room.letters_mm = kSheetTitleMm + std::max(left, sheet.take_height());
+  html.open("section", {{"class", "wide"}});
+  sheet.extraction();
+  html.close();
+  html.close();
+  room.letters_mm += sheet.take_height();
+  room.fixed_mm = qr_side_mm(qr) + kSheetFootSpaceMm;
+  sheet.foot(options.link, qr);
+  if (options.with_working) sheet.working();
+  return html.take();
 }
 
 }  // namespace
-
-std::string sheet_style() { return std::string(kStyle); }
 
 std::string sheet_html(const Plan& plan, const Report& report, const Catalogue& catalogue,
                        const SheetOptions& options) {
   const Camera& camera = *find_row(plan.own.cameras, catalogue.cameras, plan.format.camera);
   const Source source{.plan = plan, .report = report, .catalogue = catalogue, .camera = camera};
+  const auto qr = options.link.empty() ? std::nullopt : make_qr(options.link);
   Sheet sheet(source);
-  Markup& html = sheet.html;
+  SheetRoom room;
+  const std::string body = body_of(sheet, source, options, qr, room);
+  Markup html;
   html.raw("<!DOCTYPE html>\n");
   html.open("html", {{"lang", "en"}});
-  head(html, plan, options);
+  html.open("head");
+  html.empty("meta", {{"charset", "utf-8"}});
+  html.empty("meta", {{"name", "viewport"}, {"content", "width=device-width"}});
+  html.element("title", plan.title);
+  html.open("style");
+  html.raw(sheet_style(room, qr_side_mm(qr)));
+  html.close();
+  html.close();
   html.open("body");
-  html.element("h1", plan.title);
-  html.open("main");
-  html.open("section");
-  sheet.choice();
-  sheet.view();
-  html.close();
-  html.open("section");
-  sheet.picture();
-  sheet.storage();
-  html.close();
-  html.open("section", {{"class", "wide"}});
-  sheet.extraction();
-  html.close();
-  html.open("section");
-  sheet.cover();
-  html.close();
-  html.open("section");
-  sheet.cautions();
-  html.close();
-  sheet.link(options.link);
-  html.close();
-  if (options.with_working) sheet.working();
+  html.raw(body);
   html.close();
   html.close();
   return html.take();

@@ -12,17 +12,13 @@ namespace widegate {
 
 struct SheetOptions {
   std::string link;  ///< Whole address that opens the plan; printed and as a QR code. May be empty.
-  std::string style_href;  ///< Style sheet to link to; empty puts the style into the document.
   bool with_working = false;
 };
 
-/// A complete HTML document.
+/// A complete HTML document that needs no other file: one page of A4 or Letter without workings.
 /// @param plan, catalogue  what the report was made from; names are looked up in them.
 /// @param report           a valid report.
 [[nodiscard]] std::string sheet_html(const Plan& plan, const Report& report,
                                      const Catalogue& catalogue, const SheetOptions& options);
-
-/// The sheet's style, for whoever serves it as a file.
-[[nodiscard]] std::string sheet_style();
 
 }  // namespace widegate

@@ -113,25 +113,6 @@ test('a link opened in place changes the plan; back and forward work; a damaged 
   }
 });
 
-test('the sheet is printed as pages of its own', async () => {
-  await page.evaluate(() => { window.print = () => {}; });
-  await press('command:print-sheet');
-  for (const format of ['A4', 'Letter']) {
-    const file = path.join(folder, `sheet_${format}.pdf`);
-    fs.writeFileSync(file, await page.pdf({ format }));
-    if (format === 'A4') continue;
-    await page.evaluate(() => { window.print = () => {}; });
-  }
-  for (const format of ['A4']) {
-    const text = execFileSync('pdftotext', ['-layout', path.join(folder, `sheet_${format}.pdf`), '-'], { encoding: 'utf8' });
-    assert.match(text, /2\.39/);
-    assert.match(text, /4992/);
-    assert.doesNotMatch(text, /Skip to/);
-    const pages = execFileSync('pdfinfo', [path.join(folder, `sheet_${format}.pdf`)], { encoding: 'utf8' });
-    assert.match(pages, /Pages:\s+1\n/, format);
-  }
-});
-
 test('without a sheet the page itself prints as its figures', async () => {
   const file = path.join(folder, 'page.pdf');
   fs.writeFileSync(file, await page.pdf({ format: 'A4' }));

@@ -44,10 +44,10 @@ Action set_up_sheet(CLI::App& command) {
     if (!loaded) return ExitCode::bad_input;
     const auto report = report_of(*loaded);
     if (!report) return ExitCode::bad_input;
-    const std::string link = options->address + "#" + plan_to_link(loaded->plan);
-    return written(options->output,
-                   sheet_html(loaded->plan, *report, loaded->library,
-                              {.link = link, .style_href = "", .with_working = options->working}));
+    const std::string plan = plan_to_link(loaded->plan);
+    const std::string link = options->address.empty() ? plan : options->address + "#" + plan;
+    return written(options->output, sheet_html(loaded->plan, *report, loaded->library,
+                                               {.link = link, .with_working = options->working}));
   };
 }
 
