@@ -16,8 +16,8 @@ namespace widegate {
 [[nodiscard]] Catalogue catalogue_from_object(const Json& object, std::string_view version_key,
                                               const JsonPath& path, Problems& problems);
 
-/// size * count / divisor, exactly where the size is a short decimal: photosites that are 5.4 um wide
-/// make 26.9568 mm of 4992. 0 when the divisor is.
+/// size * count / divisor, exactly where the size is a short decimal: photosites that are 5.4 um
+/// wide make 26.9568 mm of 4992. 0 when the divisor is.
 [[nodiscard]] double scaled_size(double size, std::int64_t count, std::int64_t divisor);
 
 /// Adds every list that is not empty, in a fixed order.

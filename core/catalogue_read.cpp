@@ -179,7 +179,8 @@ void inherit_size(SensorMode& mode, const Seen<SensorMode>& seen, const Camera& 
     mode.width_mm = scaled_size(camera.width_mm, mode.width_photosites, camera.width_photosites);
   }
   if (!height.has_mm && mode.height_mm == 0) {
-    mode.height_mm = scaled_size(camera.height_mm, mode.height_photosites, camera.height_photosites);
+    mode.height_mm =
+        scaled_size(camera.height_mm, mode.height_photosites, camera.height_photosites);
   }
 }
 

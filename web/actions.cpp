@@ -13,6 +13,7 @@
 #include "core/plan_json.h"
 #include "core/ranking_csv.h"
 #include "core/sheet.h"
+#include "web/delivery/actions.h"
 
 namespace widegate {
 namespace {
@@ -24,22 +25,6 @@ struct Desk {
   Platform& platform;
   Commands& commands;
 };
-
-/// The plan's title as the beginning of a file name: letters and digits, words joined by '-'.
-std::string file_name(const Plan& plan, std::string_view end) {
-  std::string name;
-  for (const char c : plan.title) {
-    const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
-    if (letter) {
-      name += c;
-    } else if (!name.empty() && name.back() != '-') {
-      name += '-';
-    }
-  }
-  while (!name.empty() && name.back() == '-') name.pop_back();
-  if (name.empty()) name = "widegate";
-  return name.append(end);
-}
 
 void undo(Desk& desk) { desk.commands.emplace_back(Undo{}); }
 void redo(Desk& desk) { desk.commands.emplace_back(Redo{}); }
@@ -147,6 +132,21 @@ constexpr auto kActions = std::to_array<ActionRow>({
 
 }  // namespace
 
+std::string file_name(const Plan& plan, std::string_view end) {
+  std::string name;
+  for (const char c : plan.title) {
+    const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+    if (letter) {
+      name += c;
+    } else if (!name.empty() && name.back() != '-') {
+      name += '-';
+    }
+  }
+  while (!name.empty() && name.back() == '-') name.pop_back();
+  if (name.empty()) name = "widegate";
+  return name.append(end);
+}
+
 void run_action(std::string_view id, const App& app, PanelState& state, Platform& platform,
                 Commands& commands) {
   Desk desk{app, state, platform, commands};
@@ -155,6 +155,7 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
     state.message.clear();
     row.run(desk);
   }
+  run_delivery_action(id, app, state, platform);
 }
 
 void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands) {

@@ -41,6 +41,9 @@ inline constexpr std::string_view kPlanFile = "plan";
 void run_action(std::string_view id, const App& app, PanelState& state, Platform& platform,
                 Commands& commands);
 
+/// The plan's title as the beginning of a file name, then `end`.
+[[nodiscard]] std::string file_name(const Plan& plan, std::string_view end);
+
 /// Begins a lesson at its first step, or leaves lessons when the id is empty or unknown.
 void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands);
 

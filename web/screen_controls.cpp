@@ -7,6 +7,7 @@
 #include "core/lessons.h"
 #include "web/actions.h"
 #include "web/controls.h"
+#include "web/delivery/data.h"
 #include "web/panels/list.h"
 
 namespace widegate {
@@ -169,6 +170,10 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     }
     for (const std::string_view id : panel.extra_controls) {
       controls.push_back(screen_control(source, id));
+    }
+    if (panel.id != kDeliverySection) continue;
+    for (Control& control : delivery_controls(app, state.delivery)) {
+      controls.push_back(std::move(control));
     }
   }
   return controls;

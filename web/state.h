@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "web/delivery/state.h"
 #include "web/theme.h"
 
 namespace widegate {
@@ -58,6 +59,7 @@ struct PanelState {
   std::size_t lesson_step = 0;
   std::string message;  ///< What was done, or why not; until the next change.
   PictureState picture;
+  DeliveryState delivery;
 
   [[nodiscard]] bool shows_more(std::string_view section) const {
     for (const std::string& id : open_more) {

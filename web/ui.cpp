@@ -11,6 +11,7 @@
 #include "web/actions.h"
 #include "web/app.h"
 #include "web/controls.h"
+#include "web/delivery/actions.h"
 #include "web/draw_context.h"
 #include "web/fonts.h"
 #include "web/layout.h"
@@ -37,6 +38,7 @@ constexpr std::string_view kThemeKey = "theme";
 /// What the view depends on, to know when it is stale.
 struct ViewInputs {
   std::uint64_t revision = 0;
+  std::uint64_t delivery = 0;
   ThemeChoice theme = ThemeChoice::system;
   bool desqueezed = false;
   bool large_type = false;
@@ -60,6 +62,7 @@ struct Ui::Parts {
   ViewInputs seen;
   std::uint64_t frames = 0;
   std::uint64_t saved_revision = 0;
+  std::uint64_t saved_delivery = 0;
   std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
   int settle = kSettleFrames;
@@ -68,9 +71,9 @@ struct Ui::Parts {
   Parts(Platform& host, Catalogue library) : platform(host), app(std::move(library)) {}
 
   [[nodiscard]] ViewInputs inputs() const {
-    return {app.revision(),     state.theme,       state.picture.desqueezed,
-            state.large_type,   state.lesson_step, state.lesson,
-            state.open_working, state.message,     state.picture.selected};
+    return {app.revision(),   state.delivery.version, state.theme,  state.picture.desqueezed,
+            state.large_type, state.lesson_step,      state.lesson, state.open_working,
+            state.message,    state.picture.selected};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -108,7 +111,9 @@ struct Ui::Parts {
     }
     Commands asked = std::exchange(commands, {});
     bool changed = false;
-    for (const Command& command : asked) changed = app.apply(command) || changed;
+    for (const Command& command : asked) {
+      changed = take_delivery_command(command, state.delivery) || app.apply(command) || changed;
+    }
     if (changed && state.message == told) state.message.clear();
     return refresh();
   }
@@ -120,6 +125,10 @@ struct Ui::Parts {
       platform.store(kPlanKey, plan_to_json(app.plan()));
       fragment = plan_to_link(app.plan());
       platform.replace_fragment(fragment);
+    }
+    if (!state.drag && state.delivery.version != saved_delivery) {
+      saved_delivery = state.delivery.version;
+      keep_delivery(state.delivery, platform);
     }
     if (state.theme != saved_theme) {
       saved_theme = state.theme;
@@ -144,6 +153,8 @@ struct Ui::Parts {
   void load() {
     if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
     saved_theme = state.theme;
+    load_delivery(state.delivery, platform);
+    saved_delivery = state.delivery.version;
     if (const auto kept = platform.stored(kPlanKey)) {
       if (auto plan = plan_from_json(*kept, app.library())) {
         app.apply(OpenPlan{std::move(*plan)});
@@ -235,7 +246,7 @@ bool Ui::set(std::string_view id, std::string_view text) {
   set_control(context, *control, text, number);
   p.act();
   p.touch();
-  return p.app.rejection().pointer != pointer;
+  return p.app.rejection().pointer != pointer && p.state.delivery.rejected != pointer;
 }
 
 void Ui::activate(std::string_view id) {
@@ -335,6 +346,14 @@ void Ui::fragment_changed(std::string_view fragment) {
 
 void Ui::file_opened(std::string_view purpose, std::string_view name, std::string_view text) {
   Parts& p = *parts_;
+  if (purpose == kFramingFile) {
+    open_framing(name, text, p.app, p.state, p.commands);
+    const std::string told = p.state.message;
+    p.act();
+    p.state.message = told;
+    p.act();
+    p.touch();
+  }
   if (purpose != kPlanFile) return;
   auto plan = plan_from_json(text, p.app.library());
   if (plan) p.commands.emplace_back(ReplacePlan{std::move(*plan)});

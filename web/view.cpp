@@ -10,6 +10,7 @@
 #include "core/readings.h"
 #include "core/verdict.h"
 #include "core/working.h"
+#include "web/delivery/data.h"
 #include "web/panels/list.h"
 #include "web/screen_controls.h"
 
@@ -101,6 +102,15 @@ LessonText lesson_text(const App& app, const PanelState& state) {
   return text;
 }
 
+/// What the section adds that comes from no report.
+void add_delivery(Mirror& mirror, const std::optional<fdl::Delivery>& delivery,
+                  const PanelState& state) {
+  for (ResultRow& row : delivery_rows(delivery)) mirror.results.push_back(std::move(row));
+  for (Section& section : mirror.sections) {
+    if (section.id == kDeliverySection) section.notes = delivery_notes(delivery, state.delivery);
+  }
+}
+
 /// What the selected outline of the drawing says; empty for none.
 std::string_view selected_words(const PictureData& picture, const PictureState& state) {
   for (const Outline& outline : picture.outlines) {
@@ -138,6 +148,10 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
 
 }  // namespace
 
+bool delivers_now(const PanelState& state) {
+  return !state.drag || state.current == kDeliverySection;
+}
+
 bool ranks_now(const PanelState& state) { return !state.drag || state.current == "choose"; }
 
 Control* View::find(std::string_view id) {
@@ -153,8 +167,10 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   if (ranks_now(state)) {
     view.ranking = ranking_rows(app, state.all_formats ? SIZE_MAX : kRowsAtFirst);
   }
+  if (delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);
   Mirror next = make_mirror(app, state, view);
+  add_delivery(next, view.delivery, state);
   for (Control& control : next.controls) {
     if (const Control* before = view.mirror.find(control.id)) {
       control.rect = before->rect;

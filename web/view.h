@@ -4,9 +4,11 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
+#include "core/fdl/plan_delivery.h"
 #include "web/app.h"
 #include "web/mirror.h"
 #include "web/picture/outlines.h"
@@ -20,6 +22,7 @@ struct View {
   Mirror mirror;
   PictureData picture;
   RankingRows ranking;
+  std::optional<fdl::Delivery> delivery;
   std::uint64_t version = 0;       ///< Grows with every rebuild that changed something.
   std::uint64_t rect_version = 0;  ///< Grows when a rectangle moved.
 
@@ -29,6 +32,9 @@ struct View {
 
 /// Whether the ranking follows the plan in this state of the screen.
 [[nodiscard]] bool ranks_now(const PanelState& state);
+
+/// Whether the delivery does.
+[[nodiscard]] bool delivers_now(const PanelState& state);
 
 /// Makes the view anew; rectangles are kept where a control of the same id was.
 void rebuild(View& view, const App& app, const PanelState& state);

@@ -206,8 +206,18 @@ Problems unknown_mode(const Plan& plan) {
            "a camera and sensor mode of the catalogue"}};
 }
 
-Context context_of(const Source& source) {
-  const std::vector<Raster> rasters = rasters_of(source);
+/// The canvas that holds what the plan's recording option writes.
+std::string recorded_canvas(const Source& source, const std::vector<Raster>& rasters) {
+  const Recording* chosen = find_row(source.mode.recordings, source.plan.format.recording);
+  if (chosen == nullptr) return rasters.front().id;
+  const Raster wanted = recorded_raster(*chosen, source.mode, source.squeeze);
+  const auto found = std::find_if(rasters.begin(), rasters.end(), [&](const Raster& raster) {
+    return same_picture(raster, wanted);
+  });
+  return found == rasters.end() ? rasters.front().id : found->id;
+}
+
+Context context_of(const Source& source, const std::vector<Raster>& rasters) {
   const std::string& mode_id = rasters.front().id;
   Context context;
   context.label = source.camera.name;
@@ -244,7 +254,10 @@ Checked<PlanExport> export_plan(const Plan& plan, const Catalogue& catalogue,
   for (std::size_t i = 0; i < plan.deliverable.frame_lines.size(); ++i) {
     intents.push_back(intent_of(plan.deliverable.frame_lines[i], i));
   }
-  document.contexts = {context_of(source)};
+  const std::vector<Raster> rasters = rasters_of(source);
+  result.mode_canvas = rasters.front().id;
+  result.recorded_canvas = recorded_canvas(source, rasters);
+  document.contexts = {context_of(source, rasters)};
   document.uuid = uuid_from(write_document(document));
   return result;
 }

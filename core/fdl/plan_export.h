@@ -13,6 +13,8 @@ namespace widegate::fdl {
 struct PlanExport {
   Document document;
   std::vector<std::string> remarks;
+  std::string mode_canvas;      ///< Id of the canvas whose pixels are photosites.
+  std::string recorded_canvas;  ///< Id of the canvas of the file the plan records; may be the same.
 };
 
 /// One framing intent for each frame line, one context with a canvas for the sensor mode (pixels

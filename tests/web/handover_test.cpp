@@ -130,6 +130,11 @@ TEST_CASE("the working of every figure can be asked for") {
   for (const ResultRow& row : rows) {
     CAPTURE(row.key);
     const std::string& key = row.working;
+    // A delivery is not part of the report; docs/fdl.md has its arithmetic.
+    if (row.section == "delivery") {
+      CHECK(key.empty());
+      continue;
+    }
     CHECK((key.empty()) == (row.key == "run.flicker.nearest_safe_rates"));
     if (key.empty()) continue;
     screen.ui.show_working(key);

@@ -132,7 +132,9 @@ void toggle_more(PanelState& state, std::string_view id) {
 }
 
 void draw_more(DrawContext& context, const Panel& panel, const Section& section) {
-  if (!has_more(context, panel)) return;
+  const bool all_shown = panel.draws_itself;
+  if (all_shown) draw_notes(context, section, true);
+  if (all_shown || !has_more(context, panel)) return;
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   const bool open = context.state.shows_more(panel.id);
@@ -173,8 +175,10 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   draw_heading(context, *section);
   draw_verdict(context, *section);
   if (panel.draw_first != nullptr) panel.draw_first(context);
-  draw_controls(context, panel, false);
-  draw_figures(context, panel.id, true);
+  if (!panel.draws_itself) {
+    draw_controls(context, panel, false);
+    draw_figures(context, panel.id, true);
+  }
   if (panel.draw_extra != nullptr) panel.draw_extra(context);
   draw_notes(context, *section, false);
   draw_more(context, panel, *section);

@@ -22,6 +22,7 @@ namespace widegate {
 [[nodiscard]] Panel run_panel();
 [[nodiscard]] Panel store_panel();
 [[nodiscard]] Panel choose_panel();
+[[nodiscard]] Panel delivery_panel();
 [[nodiscard]] Panel handover_panel();
 [[nodiscard]] Panel lesson_panel();
 [[nodiscard]] Panel plan_panel();

@@ -32,6 +32,8 @@ struct Panel {
   /// Draws what is special to the question above its controls, and below its figures; may be null.
   void (*draw_first)(DrawContext& context) = nullptr;
   void (*draw_extra)(DrawContext& context) = nullptr;
+  /// Controls and figures are drawn by draw_first.
+  bool draws_itself = false;
 };
 
 }  // namespace widegate
