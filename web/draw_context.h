@@ -19,7 +19,8 @@ struct DrawContext {
   const Fonts& fonts;
   PanelState& state;
   Commands& commands;
-  bool touched = false;  ///< The press under way comes from a finger.
+  bool touched = false;              ///< The press under way comes from a finger.
+  SceneDrawer draw_scene = nullptr;  ///< Null: nobody can draw scenes.
 
   /// A painter on the current window.
   [[nodiscard]] Paint paint() const { return {theme, fonts, *ImGui::GetWindowDrawList()}; }

@@ -19,15 +19,28 @@ void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme)
   layout.rail = box(0, rail_top, input.width, height);
   layout.rail_safe = box(safe.left, rail_top, input.width - safe.right, height - safe.bottom);
   // The questions keep at least half of the screen; the picture gives way first.
-  const float drawing = std::clamp(height * 0.29F, std::min(110.0F, height * 0.2F), 420.0F);
+  const float drawing = std::clamp(height * 0.335F, std::min(110.0F, height * 0.2F), 420.0F);
   const float numbers = std::min(74 * theme.scale, height * 0.16F);
   layout.picture = box(0, 0, input.width, safe.top + drawing);
   const float bar = std::min(kTouchCssPx * theme.scale, drawing * 0.4F);
   layout.bar = box(safe.left, safe.top, input.width - safe.right, safe.top + bar);
-  layout.drawing = box(safe.left, safe.top + bar, input.width - safe.right, safe.top + drawing);
+  const float tools = std::min(kTouchCssPx * theme.scale, drawing * 0.25F);
+  const float tools_top = safe.top + drawing - tools;
+  layout.drawing = box(safe.left, safe.top + bar, input.width - safe.right, tools_top);
+  layout.picture_tools = box(safe.left, tools_top, input.width - safe.right, safe.top + drawing);
   const float numbers_top = safe.top + drawing;
   layout.headline = box(safe.left, numbers_top, input.width - safe.right, numbers_top + numbers);
   layout.column = box(safe.left, numbers_top + numbers, input.width - safe.right, rail_top);
+}
+
+/// Takes the row of buttons off the lower end of the drawing.
+void cut_tools(Layout& layout, float inset, const Theme& theme) {
+  RectPx& drawing = layout.drawing;
+  const float tools = std::min((kTouchCssPx + 4) * theme.scale, drawing.height * 0.25F);
+  const float end = drawing.y + std::max(0.0F, drawing.height - inset - theme.space(1));
+  const float start = std::max(drawing.y, end - tools);
+  layout.picture_tools = box(drawing.x, start, drawing.x + drawing.width, end);
+  drawing.height = start - drawing.y;
 }
 
 void place_sideways(Layout& layout, const FrameInput& input, const Theme& theme) {
@@ -57,12 +70,14 @@ void place_sideways(Layout& layout, const FrameInput& input, const Theme& theme)
     layout.bar = box(safe.left, safe.top, rail_right, bar_bottom);
     layout.rail_safe = box(safe.left, bar_bottom, rail_right, bottom);
     layout.drawing = layout.picture;
+    cut_tools(layout, safe.bottom, theme);
     return;
   }
   layout.bar = box(rail_right, layout.picture.y, column_left,
                    std::min(layout.picture.y + 48 * theme.scale, bottom));
   layout.drawing = box(rail_right, layout.bar.y + layout.bar.height, column_left,
                        layout.picture.y + layout.picture.height);
+  cut_tools(layout, wide ? safe.bottom : 0, theme);
 }
 
 }  // namespace

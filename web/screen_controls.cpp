@@ -9,6 +9,7 @@
 #include "web/controls.h"
 #include "web/delivery/data.h"
 #include "web/panels/list.h"
+#include "web/picture_controls.h"
 
 namespace widegate {
 namespace {
@@ -58,14 +59,6 @@ Control theme_control(const Source& source) {
 Control large_control(const Source& source) {
   Control control = named(kLargeType, ControlKind::flag, "plan", "Large type, for a wall");
   set_flag(control, source.state.large_type);
-  return control;
-}
-
-Control desqueeze_control(const Source& source) {
-  Control control = named(kDesqueeze, ControlKind::flag, "plan", "Picture de-squeezed");
-  set_flag(control, source.state.picture.desqueezed);
-  const Report& report = source.app.report();
-  control.enabled = report.problems.empty() && report.mode.squeeze > 1;
   return control;
 }
 
@@ -146,7 +139,7 @@ Control button_control(const Source& source, const ButtonRow& row) {
 Control screen_control(const Source& source, std::string_view id) {
   if (id == kTheme) return theme_control(source);
   if (id == kLargeType) return large_control(source);
-  if (id == kDesqueeze) return desqueeze_control(source);
+  if (auto control = picture_control(id, source.app, source.state)) return *control;
   if (id == kFormat) return format_control(source);
   if (id == kLesson) return lesson_control(source);
   for (const ButtonRow& row : kButtons) {
@@ -163,6 +156,7 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
   std::vector<Control> controls;
   controls.push_back(screen_control(source, kUndo));
   controls.push_back(screen_control(source, kRedo));
+  controls.push_back(screen_control(source, kPicture));
   for (const Panel& panel : panels()) {
     for (const PanelField& field : panel.fields) {
       if (field.wanted != nullptr && !field.wanted(app.plan())) continue;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "web/delivery/state.h"
+#include "web/scene_quad.h"
 #include "web/theme.h"
 
 namespace widegate {
@@ -28,6 +29,9 @@ struct SliderDrag {
   double start_place = 0;  ///< Of the grab, 0 to 1.
 };
 
+/// What the picture shows.
+enum class PictureKind { sensor, scene, comparison };
+
 /// The drawing's own view.
 struct PictureState {
   float zoom = 1;   ///< 1 shows everything.
@@ -36,6 +40,10 @@ struct PictureState {
   float desqueeze = 0;      ///< 0 as on the sensor, 1 as it will be seen.
   bool desqueezed = false;  ///< Where `desqueeze` is heading.
   std::string selected;     ///< Key of the outline that is read out; empty for none.
+  PictureKind shows = PictureKind::sensor;
+  SceneKind scene = SceneKind::chart;
+  bool magnified = false;                ///< The magnifier is open.
+  float spot_x = 0.02F, spot_y = 0.03F;  ///< What it looks at; the mode runs from -1 to 1.
 };
 
 struct PanelState {

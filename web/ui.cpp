@@ -41,7 +41,11 @@ struct ViewInputs {
   std::uint64_t delivery = 0;
   ThemeChoice theme = ThemeChoice::system;
   bool desqueezed = false;
+  bool magnified = false;
+  PictureKind shows = PictureKind::sensor;
+  SceneKind scene = SceneKind::chart;
   bool large_type = false;
+  float spot_x = 0, spot_y = 0;
   std::size_t lesson_step = 0;
   std::string lesson, working, message, outline;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
@@ -67,13 +71,16 @@ struct Ui::Parts {
   ThemeChoice saved_theme = ThemeChoice::system;
   int settle = kSettleFrames;
   bool animating = false;
+  SceneDrawer draw_scene = nullptr;
 
   Parts(Platform& host, Catalogue library) : platform(host), app(std::move(library)) {}
 
   [[nodiscard]] ViewInputs inputs() const {
-    return {app.revision(),   state.delivery.version, state.theme,  state.picture.desqueezed,
-            state.large_type, state.lesson_step,      state.lesson, state.open_working,
-            state.message,    state.picture.selected};
+    const PictureState& picture = state.picture;
+    return {app.revision(),     state.delivery.version, state.theme,       picture.desqueezed,
+            picture.magnified,  picture.shows,          picture.scene,     state.large_type,
+            picture.spot_x,     picture.spot_y,         state.lesson_step, state.lesson,
+            state.open_working, state.message,          picture.selected};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -92,6 +99,7 @@ struct Ui::Parts {
   [[nodiscard]] DrawContext draw_context() {
     DrawContext made{app, view, layout, theme, fonts, state, commands};
     made.touched = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
+    made.draw_scene = draw_scene;
     return made;
   }
 
@@ -194,6 +202,8 @@ void Ui::init() {
   parts_->load();
   parts_->refresh();
 }
+
+void Ui::draw_scenes_with(SceneDrawer drawer) { parts_->draw_scene = drawer; }
 
 void Ui::frame(const FrameInput& host_input) {
   Parts& p = *parts_;
@@ -321,8 +331,10 @@ void Ui::end_text(bool keep) {
   Parts& p = *parts_;
   if (!p.state.typing) return;
   const Typing typing = *std::exchange(p.state.typing, std::nullopt);
-  if (!keep) {
-    p.commands.emplace_back(SetField{typing.id, field_input(typing.id, typing.before), true});
+  const Control* control = p.view.find(typing.id);
+  if (!keep && control != nullptr) {
+    DrawContext context = p.draw_context();
+    set_control(context, *control, typing.before, true);
   }
   p.commands.emplace_back(EndGesture{});
   p.act();

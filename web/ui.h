@@ -14,6 +14,7 @@
 #include "core/catalogue.h"
 #include "web/mirror.h"
 #include "web/platform.h"
+#include "web/scene_quad.h"
 
 namespace widegate {
 
@@ -71,6 +72,9 @@ class Ui {
   /// Makes the ImGui context current, loads the built-in fonts and the stored plan or the fragment.
   /// Call once, before the renderer's own set-up.
   void init();
+
+  /// Who draws the scene through the lens; without one a plain box stands in its place.
+  void draw_scenes_with(SceneDrawer drawer);
 
   /// Builds one ImGui frame and ends it with ImGui::Render(). Edits made in it are already
   /// evaluated and drawn when it returns.

@@ -135,7 +135,7 @@ TEST_CASE("panels are listed once, and each has controls") {
     CHECK_FALSE((panel.fields.empty() && panel.extra_controls.empty() && !panel.draws_itself));
     CHECK(find_panel(panel.id) != nullptr);
   }
-  CHECK(ids.size() == 12);
+  CHECK(ids.size() == 13);
   CHECK(find_panel("nothing") == nullptr);
 }
 

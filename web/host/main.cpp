@@ -108,6 +108,7 @@ EMSCRIPTEN_KEEPALIVE int wg_start() {
   if (!library) return 0;
   widegate::slot().emplace(std::move(*library));
   host().ui.init();
+  host().ui.draw_scenes_with(widegate::Renderer::draw_scene);
   return host().renderer.start() ? 2 : 1;
 }
 

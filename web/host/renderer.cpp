@@ -31,6 +31,7 @@ void upload_textures(ImDrawData* data) {
 }  // namespace
 
 bool Renderer::start() {
+  ImGui::GetIO().UserData = this;
   EmscriptenWebGLContextAttributes attributes;
   emscripten_webgl_init_context_attributes(&attributes);
   attributes.majorVersion = 2;
@@ -49,6 +50,7 @@ void Renderer::lose() {
   if (!ready_) return;
   // At once: deleting what belongs to a lost context is silent, later it would be an error.
   ImGui_ImplOpenGL3_Shutdown();
+  scenes_.forget();
   ready_ = false;
 }
 
@@ -56,6 +58,12 @@ void Renderer::restore() { ready_ = ready_ || ImGui_ImplOpenGL3_Init("#version 3
 
 void Renderer::new_frame() {
   if (ready_) ImGui_ImplOpenGL3_NewFrame();
+}
+
+void Renderer::draw_scene(const ImDrawList*, const ImDrawCmd* command) {
+  auto* renderer = static_cast<Renderer*>(ImGui::GetIO().UserData);
+  const auto& quad = *static_cast<const SceneQuad*>(command->UserCallbackData);
+  renderer->scenes_.draw(quad, command->ClipRect, *ImGui::GetDrawData());
 }
 
 void Renderer::draw(ImDrawData* data, int width_device_px, int height_device_px, bool visible) {

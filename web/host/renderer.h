@@ -4,6 +4,8 @@
 
 #include <imgui.h>
 
+#include "web/host/scene_program.h"
+
 namespace widegate {
 
 class Renderer {
@@ -20,7 +22,11 @@ class Renderer {
   /// the frame's texture requests, for frames that settle between two drawn ones.
   void draw(ImDrawData* data, int width_device_px, int height_device_px, bool visible);
 
+  /// For Ui::draw_scenes_with(); io.UserData must be this renderer.
+  static void draw_scene(const ImDrawList* list, const ImDrawCmd* command);
+
  private:
+  SceneProgram scenes_;
   bool ready_ = false;
 };
 

@@ -11,7 +11,7 @@ Panel plan_panel() {
       {"/title"},
   });
   static constexpr auto kExtra =
-      std::to_array<std::string_view>({kTheme, kLargeType, kDesqueeze, kStartAfresh});
+      std::to_array<std::string_view>({kTheme, kLargeType, kStartAfresh});
   return {.id = "plan",
           .title = "Plan",
           .question = "What is it called, how is it shown?",

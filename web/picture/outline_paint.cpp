@@ -48,9 +48,9 @@ void draw_label(const DrawContext& context, const Outline& outline, const RectPx
 }
 
 /// Labels stand as high as the outlines are, or as high as they need.
-std::pair<float, float> label_zone(const DrawContext& context,
+std::pair<float, float> label_zone(const DrawContext& context, const RectPx& box,
                                    const std::vector<LabelTarget>& targets) {
-  const RectPx room = inset(context.layout.drawing, context.theme.space(1));
+  const RectPx room = inset(box, context.theme.space(1));
   float top = bottom(room);
   float low = room.y;
   for (const LabelTarget& target : targets) {
@@ -140,13 +140,13 @@ void draw_outline(const DrawContext& context, const Outline& outline, const Pict
 }
 
 void draw_labels(DrawContext& context, const PictureData& data, const PictureScale& scale,
-                 const RectPx& area, float labels) {
+                 const RectPx& room, const RectPx& area, float labels) {
   const Paint paint = context.paint();
   std::vector<LabelTarget> targets;
   for (const Outline& outline : data.outlines) {
     targets.push_back(label_target(outline, scale, area));
   }
-  const auto [top, low] = label_zone(context, targets);
+  const auto [top, low] = label_zone(context, room, targets);
   const auto places = place_labels(targets, top, low);
   const float gutter = right(area) + context.theme.space(1);
   const float label_x = right(area) + context.theme.space(4);

@@ -25,8 +25,8 @@ void hatch_uncovered(const Paint& paint, const PictureData& data, const PictureS
                      const RectPx& mode, const RectPx& clip);
 
 /// Labels to the right of the area, `labels` CSS pixels wide, with leaders to their outlines;
-/// pressing one selects its outline.
+/// pressing one selects its outline. They may be as high as the room.
 void draw_labels(DrawContext& context, const PictureData& data, const PictureScale& scale,
-                 const RectPx& area, float labels);
+                 const RectPx& room, const RectPx& area, float labels);
 
 }  // namespace widegate

@@ -3,18 +3,30 @@
 #include <algorithm>
 #include <string>
 
+#include "web/picture/magnifier.h"
 #include "web/picture/outline_paint.h"
 #include "web/picture/scale.h"
+#include "web/picture/scene.h"
+#include "web/picture/switch.h"
 #include "web/widgets/parts.h"
 
 namespace widegate {
 namespace {
 
 /// The box of the drawing that may hold outlines; the labels stand to its right.
-RectPx drawing_area(const DrawContext& context, float labels) {
-  RectPx box = inset(context.layout.drawing, context.theme.space(2));
+RectPx drawing_area(const DrawContext& context, const RectPx& room, float labels) {
+  RectPx box = inset(room, context.theme.space(2));
   box.width = std::max(0.0F, box.width - labels);
   return box;
+}
+
+float label_width(const DrawContext& context) {
+  return std::min(context.theme.space(33), context.layout.drawing.width * 0.36F);
+}
+
+/// What is drawn may reach the edges of the glass, but not the labels or the row below.
+void push_clip(const DrawContext& context, const RectPx& room, const RectPx& area) {
+  ImGui::PushClipRect({context.layout.picture.x, room.y}, {right(area) + 4, bottom(room)}, true);
 }
 
 /// The innermost outline under a point; the circle only at its rim.
@@ -81,22 +93,18 @@ void draw_nothing(const DrawContext& context) {
                 TextStyle::body, context.theme.colour.text, text);
 }
 
-}  // namespace
-
-void draw_picture(DrawContext& context) {
+/// The sensor with everything on it, to scale.
+void draw_sensor(DrawContext& context) {
   const Paint paint = context.paint();
   const PictureData& data = context.view.picture;
-  const RectPx& whole = context.layout.picture;
-  paint.fill(whole, context.theme.colour.picture);
-  if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) return;
-  if (data.outlines.empty()) return draw_nothing(context);
-  const float labels = std::min(context.theme.space(33), context.layout.drawing.width * 0.36F);
+  const float labels = label_width(context);
   const PictureExtent extent = picture_extent(data);
   const RectPx area =
-      used_area(extent, data.squeeze, drawing_area(context, labels), context.state.picture);
+      used_area(extent, data.squeeze, drawing_area(context, context.layout.drawing, labels),
+                context.state.picture);
   const PictureScale scale = fit_picture(extent, data.squeeze, area, context.state.picture);
   follow_pointer(context, data, scale, area);
-  ImGui::PushClipRect({whole.x, context.layout.drawing.y}, {right(area) + 4, bottom(whole)}, true);
+  push_clip(context, context.layout.drawing, area);
   for (const Outline& outline : data.outlines) {
     if (outline.kind != OutlineKind::mode) continue;
     const RectPx mode = scale.box(outline);
@@ -105,9 +113,58 @@ void draw_picture(DrawContext& context) {
   }
   for (const Outline& outline : data.outlines) draw_outline(context, outline, scale);
   ImGui::PopClipRect();
-  draw_labels(context, data, scale, area, labels);
+  draw_labels(context, data, scale, context.layout.drawing, area, labels);
   draw_reading(context, data);
   context.view.mirror.surfaces = {area};
+}
+
+/// The scene through the lens, with the frame lines on it.
+void draw_scene(DrawContext& context) {
+  const PictureData data = scene_outlines(context.view.picture);
+  if (data.outlines.empty()) return;
+  RectPx room = context.layout.drawing;
+  const RectPx magnifier = take_magnifier(context, room);
+  const bool magnified = magnifier.width > 0;
+  const float labels = label_width(context);
+  const PictureExtent extent = area_extent(data);
+  const RectPx area =
+      used_area(extent, data.squeeze, drawing_area(context, room, labels), context.state.picture);
+  const PictureScale scale = fit_picture(extent, data.squeeze, area, context.state.picture);
+  const RectPx mode = scale.box(data.outlines.front());
+  if (magnified) {
+    follow_spot(context, area, mode);
+  } else {
+    follow_pointer(context, data, scale, area);
+  }
+  const SceneView scene = scene_view(context.app.report());
+  push_clip(context, room, area);
+  draw_scene_quad(context, scene_quad(scene, mode, context.state.picture.scene));
+  for (const Outline& outline : data.outlines) draw_outline(context, outline, scale);
+  if (magnified) draw_spot(context, mode);
+  ImGui::PopClipRect();
+  draw_labels(context, data, scale, room, area, labels);
+  if (magnified) {
+    draw_magnifier(context, scene, mode, magnifier);
+  } else {
+    draw_reading(context, data);
+  }
+  context.view.mirror.surfaces = {area};
+}
+
+}  // namespace
+
+void draw_picture(DrawContext& context) {
+  context.paint().fill(context.layout.picture, context.theme.colour.picture);
+  draw_picture_switch(context);
+  if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) return;
+  if (context.view.picture.outlines.empty()) return draw_nothing(context);
+  switch (context.state.picture.shows) {
+    case PictureKind::sensor:
+    case PictureKind::comparison:
+      return draw_sensor(context);
+    case PictureKind::scene:
+      return draw_scene(context);
+  }
 }
 
 bool animate_picture(PictureState& state, float delta_s, bool reduced_motion) {

@@ -1,4 +1,5 @@
-// The picture that is always in sight: the sensor to scale with everything on it.
+// The picture that is always in sight: the sensor to scale with everything on it, or the scene
+// through the lens.
 #pragma once
 
 #include "web/draw_context.h"

@@ -4,6 +4,7 @@
 
 #include "web/actions.h"
 #include "web/controls.h"
+#include "web/picture_controls.h"
 #include "web/screen_controls.h"
 #include "web/widgets/parts.h"
 
@@ -21,9 +22,7 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     context.state.large_type = text == "true";
   } else if (control.id == kLesson) {
     start_lesson(text, context.app, context.state, context.commands);
-  } else if (control.id == kDesqueeze) {
-    context.state.picture.desqueezed = text == "true";
-  } else {
+  } else if (!set_picture_control(control.id, text, context.state)) {
     context.commands.push_back(SetField{control.id, field_input(control.id, text), continuous});
   }
 }

@@ -269,6 +269,15 @@ void Paint::icon(Icon icon, ImVec2 at, float size, Colour colour) const {
       list_.AddEllipse(at, {half, r * 0.72F}, u, 0, 28, stroke);
       return;
     }
+    case Icon::scene:
+      outline({at.x - r, at.y - r * 0.75F, 2 * r, r * 1.5F}, colour, stroke, r * 0.2F);
+      line(moved(at, -r, r * 0.25F), moved(at, r, r * 0.25F), colour, stroke);
+      list_.AddCircleFilled(moved(at, -r * 0.3F, -r * 0.1F), r * 0.22F, u);
+      return;
+    case Icon::magnifier:
+      list_.AddCircle(moved(at, -r * 0.2F, -r * 0.2F), r * 0.58F, u, 24, stroke);
+      line(moved(at, r * 0.24F, r * 0.24F), moved(at, r * 0.8F, r * 0.8F), colour, stroke * 1.3F);
+      return;
   }
 }
 

@@ -19,7 +19,21 @@ struct Fonts {
 
 enum class Align { left, centre, right };
 
-enum class Icon { undo, redo, sun, minus, plus, chevron, close, tick, reset, squeeze, whole };
+enum class Icon {
+  undo,
+  redo,
+  sun,
+  minus,
+  plus,
+  chevron,
+  close,
+  tick,
+  reset,
+  squeeze,
+  whole,
+  scene,
+  magnifier
+};
 
 /// A colour for ImGui, with an opacity from 0 to 1.
 [[nodiscard]] ImU32 ink(Colour colour, float opacity = 1);

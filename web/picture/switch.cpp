@@ -1,0 +1,138 @@
+#include "web/picture/switch.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "web/actions.h"
+#include "web/picture_controls.h"
+#include "web/widgets/control_row.h"
+#include "web/widgets/parts.h"
+
+namespace widegate {
+namespace {
+
+/// A setting that is switched right on the picture.
+struct Tool {
+  std::string_view control;
+  std::string_view words;  ///< Where there is room; else the icon alone.
+  Icon icon;
+  bool (*wanted)(const PictureState&);
+  std::string_view on, off;  ///< Values it goes between.
+};
+
+bool not_compared(const PictureState& state) { return state.shows != PictureKind::comparison; }
+bool scene_shown(const PictureState& state) { return state.shows == PictureKind::scene; }
+
+constexpr std::array kTools = {
+    Tool{kDesqueeze, "De-squeeze", Icon::whole, not_compared, "true", "false"},
+    Tool{kScene, "Deck at dusk", Icon::scene, scene_shown, kDeck, kChart},
+    Tool{kMagnifier, "Magnifier", Icon::magnifier, scene_shown, "true", "false"},
+};
+
+bool is_on(const Control& control, const Tool& tool) { return control.edit_text == tool.on; }
+
+/// Width of a tool, with or without its words.
+float tool_width(const DrawContext& context, const Tool& tool, bool words) {
+  const float button = kTouchCssPx * context.theme.scale;
+  if (!words) return button;
+  return button + context.paint().width(TextStyle::caption, tool.words) + context.theme.space(3);
+}
+
+bool available(DrawContext& context, const Tool& tool) {
+  const Control* control = context.view.find(tool.control);
+  return control != nullptr && control->enabled && tool.wanted(context.state.picture);
+}
+
+void draw_tool(DrawContext& context, const Tool& tool, const RectPx& box, bool words) {
+  const Control& control = *context.view.find(tool.control);
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const bool on = is_on(control, tool);
+  const Press press = pressable(tool.control, box);
+  if (press.hovered && !words) {
+    ImGui::SetItemTooltip("%.*s", static_cast<int>(tool.words.size()), tool.words.data());
+  }
+  const float radius = 10 * context.theme.scale;
+  const RectPx face = inset(box, 3);
+  if (on || press.held || press.hovered) {
+    paint.fill(face, on ? colour.accent : surface(context.theme, press), radius);
+  }
+  if (context.theme.line_width > 1) paint.outline(face, colour.edge, 2, radius);
+  const Colour tint = on ? colour.on_accent : colour.text;
+  const float side = std::min(box.width, kTouchCssPx * context.theme.scale);
+  paint.icon(tool.icon, {box.x + side / 2, centre(box).y}, 20 * context.theme.scale, tint);
+  if (words) {
+    paint.text({box.x + side - 4, box.y, box.width - side, box.height}, Align::left,
+               TextStyle::caption, tint, tool.words);
+  }
+  if (press.clicked) set_control(context, control, on ? tool.off : tool.on, false);
+}
+
+void draw_tools(DrawContext& context, const RectPx& box) {
+  bool words = true;
+  float room = box.width;
+  for (const Tool& tool : kTools) {
+    if (available(context, tool)) room -= tool_width(context, tool, true);
+  }
+  if (room < 0) words = false;
+  float x = right(box);
+  for (std::size_t i = kTools.size(); i > 0; --i) {
+    const Tool& tool = kTools[i - 1];
+    if (!available(context, tool)) continue;
+    x -= tool_width(context, tool, words);
+    if (x < box.x - 0.5F) return;
+    draw_tool(context, tool, {x, box.y, tool_width(context, tool, words), box.height}, words);
+  }
+}
+
+/// Which picture, as wide as its words need; returns where it ends.
+float draw_segments(DrawContext& context, Control& control, const RectPx& box) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const float radius = 10 * context.theme.scale;
+  const float pad = context.theme.space(context.layout.shape == Shape::landscape ? 1.75F : 2.5F);
+  float end = box.x;
+  for (const ChoiceItem& item : control.choices) {
+    end += std::max(kTouchCssPx, paint.width(TextStyle::caption, item.label) + 2 * pad);
+  }
+  const RectPx whole = {box.x, box.y, std::min(end, right(box)) - box.x, box.height};
+  const RectPx face = {whole.x, whole.y + 3, whole.width, std::max(0.0F, whole.height - 6)};
+  paint.fill(face, colour.raised, radius);
+  if (context.theme.line_width > 1) paint.outline(face, colour.edge, 2, radius);
+  float x = box.x;
+  for (const ChoiceItem& item : control.choices) {
+    const float width =
+        std::max(kTouchCssPx, paint.width(TextStyle::caption, item.label) + 2 * pad);
+    const RectPx each = {x, box.y, std::max(0.0F, std::min(width, right(whole) - x)), box.height};
+    const bool chosen = item.value == control.edit_text;
+    const Press press = pressable(item.value, each);
+    const RectPx inner = {each.x + 3, face.y + 3, std::max(0.0F, each.width - 6),
+                          std::max(0.0F, face.height - 6)};
+    if (chosen || press.held || press.hovered) {
+      paint.fill(inner, chosen ? colour.accent : colour.pressed, radius - 3);
+    }
+    paint.text(each, Align::centre, TextStyle::caption, chosen ? colour.on_accent : colour.text,
+               item.label);
+    if (press.clicked && !chosen) set_control(context, control, item.value, false);
+    x += width;
+  }
+  note_rect(context, control, whole);
+  show_focus(context, control, inset(whole, 4));
+  return right(whole);
+}
+
+}  // namespace
+
+void draw_picture_switch(DrawContext& context) {
+  const RectPx& tools = context.layout.picture_tools;
+  Control* control = context.view.find(kPicture);
+  if (control == nullptr || tools.height < 16 || tools.width < 60) return;
+  const float side = context.theme.space(2);
+  const RectPx box = {tools.x + side, tools.y, std::max(0.0F, tools.width - 2 * side),
+                      tools.height};
+  const float end = draw_segments(context, *control, box);
+  draw_tools(context, {end, box.y, std::max(0.0F, right(box) - end), box.height});
+}
+
+}  // namespace widegate
