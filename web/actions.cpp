@@ -14,6 +14,7 @@
 #include "core/ranking_csv.h"
 #include "core/sheet.h"
 #include "web/delivery/actions.h"
+#include "web/shelf_desk.h"
 
 namespace widegate {
 namespace {
@@ -32,6 +33,7 @@ void redo(Desk& desk) { desk.commands.emplace_back(Redo{}); }
 void start_afresh(Desk& desk) {
   Plan fresh;
   fresh.own = desk.app.plan().own;
+  leave_shelf(desk.state);
   desk.commands.emplace_back(ReplacePlan{std::move(fresh)});
   desk.state.message = "A new plan. Undo brings the old one back.";
 }
@@ -64,7 +66,7 @@ void save(Desk& desk, std::string_view end, std::string_view mime, std::string_v
 }
 
 void save_plan(Desk& desk) {
-  save(desk, ".plan.json", "application/json", plan_to_json(desk.app.plan()));
+  save(desk, ".plan.json", "application/json", plan_to_json(desk.app.whole_plan()));
 }
 
 void open_plan(Desk& desk) { desk.platform.open_file(kPlanFile, ".json,application/json"); }
@@ -95,6 +97,7 @@ void show_step(Desk& desk, std::size_t step) {
       desk.state.message = "This lesson needs the demo cameras of the library.";
       return;
     }
+    leave_shelf(desk.state);
     desk.state.lesson_step = step;
     desk.state.jump = "lesson";
     desk.commands.emplace_back(ReplacePlan{std::move(*plan)});
@@ -166,13 +169,14 @@ void start_lesson(std::string_view id, const App& app, PanelState& state, Comman
     if (!plan) return;
     state.lesson = id;
     state.lesson_step = 0;
+    leave_shelf(state);
     state.jump = "lesson";
     commands.emplace_back(ReplacePlan{std::move(*plan)});
   }
 }
 
 std::string link_address(const App& app, const Platform& platform) {
-  return platform.page_address() + "#" + plan_to_link(app.plan());
+  return platform.page_address() + "#" + plan_to_link(app.whole_plan());
 }
 
 }  // namespace widegate

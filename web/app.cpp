@@ -4,6 +4,8 @@
 #include <variant>
 
 #include "core/evaluate.h"
+#include "core/library.h"
+#include "core/own_rows.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
 
@@ -14,7 +16,10 @@ constexpr std::size_t kUndoSteps = 200;
 
 }  // namespace
 
-App::App(Catalogue library) : library_(std::move(library)), report_(evaluate(plan_, library_)) {}
+App::App(Catalogue library)
+    : built_in_(std::move(library)), library_(built_in_), report_(evaluate(plan_, library_)) {}
+
+Plan App::whole_plan() const { return carrying_plan(plan_, own_); }
 
 bool App::apply(const Command& command) {
   return std::visit([this](const auto& each) { return act(each); }, command);
@@ -42,16 +47,34 @@ bool App::act(const ChooseFormat& command) {
 
 bool App::act(const ReplacePlan& command) {
   reject({});
-  if (command.plan == plan_) return false;
+  Plan next = lightened_plan(command.plan, own_);
+  if (next == plan_) return false;
   remember({});
-  become(command.plan);
+  become(std::move(next));
   return true;
 }
 
 bool App::act(const OpenPlan& command) {
   undo_.clear();
   redo_.clear();
-  become(command.plan);
+  become(lightened_plan(command.plan, own_));
+  return true;
+}
+
+bool App::act(const UseLibrary& command) {
+  const Catalogue gone = rows_not_in(own_, command.own);
+  own_ = command.own;
+  library_ = merged_library(own_, built_in_, OnDifference::keep);
+  for (auto* plans : {&undo_, &redo_}) {
+    for (Plan& plan : *plans) plan = lightened_plan(carrying_plan(std::move(plan), gone), own_);
+  }
+  Plan plan = lightened_plan(carrying_plan(plan_, gone), own_);
+  // A camera that lost the chosen mode gives its first one.
+  if (!check_plan(plan, library_).empty()) {
+    auto followed = with_field(plan, "/format/camera", plan.format.camera, library_);
+    if (followed) plan = std::move(*followed);
+  }
+  become(std::move(plan));
   return true;
 }
 

@@ -24,11 +24,17 @@ struct Rejection {
 /// One plan and one catalogue; every change of the plan is evaluated at once.
 class App {
  public:
+  /// @param library  the built-in one.
   explicit App(Catalogue library);
 
   [[nodiscard]] const Plan& plan() const { return plan_; }
   [[nodiscard]] const Report& report() const { return report_; }
+  /// Everything that can be chosen: one's own rows first, then the built-in ones.
   [[nodiscard]] const Catalogue& library() const { return library_; }
+  [[nodiscard]] const Catalogue& built_in() const { return built_in_; }
+  [[nodiscard]] const Catalogue& own() const { return own_; }
+  /// The plan with the rows of one's own that it uses: complete on any device.
+  [[nodiscard]] Plan whole_plan() const;
   /// Grows with every change of the plan or of the rejection.
   [[nodiscard]] std::uint64_t revision() const { return revision_; }
   [[nodiscard]] const Rejection& rejection() const { return rejection_; }
@@ -48,6 +54,7 @@ class App {
   bool act(const ChooseFormat& command);
   bool act(const ReplacePlan& command);
   bool act(const OpenPlan& command);
+  bool act(const UseLibrary& command);
   bool act(const Undo& command);
   bool act(const Redo& command);
   bool set(const std::string& pointer, const std::string& text, bool continuous);
@@ -55,6 +62,8 @@ class App {
   void become(Plan plan);
   void reject(Rejection rejection);
 
+  Catalogue built_in_;
+  Catalogue own_;
   Catalogue library_;
   Plan plan_;
   Report report_;

@@ -41,11 +41,16 @@ struct OpenPlan {
   Plan plan;
 };
 
+/// Rows of one's own beside the built-in library; plans keep what they use of rows that go.
+struct UseLibrary {
+  Catalogue own;
+};
+
 struct Undo {};
 struct Redo {};
 
-using Command =
-    std::variant<SetField, ResetField, EndGesture, ChooseFormat, ReplacePlan, OpenPlan, Undo, Redo>;
+using Command = std::variant<SetField, ResetField, EndGesture, ChooseFormat, ReplacePlan, OpenPlan,
+                             UseLibrary, Undo, Redo>;
 using Commands = std::vector<Command>;
 
 }  // namespace widegate

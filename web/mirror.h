@@ -41,6 +41,8 @@ struct Control {
   ControlKind kind = ControlKind::action;
   std::string section;  ///< Id of the section it belongs to.
   std::string label;
+  std::string short_label;                       ///< In a form, below its heading; empty: `label`.
+  std::string heading;                           ///< Drawn above it; may be empty.
   std::string help;                              ///< One sentence, may be empty.
   double min = 0, max = 0, step = 0, value = 0;  ///< Of a slider; value also of a flag.
   std::string value_text;                        ///< For reading, without the unit: "23.976".
@@ -48,6 +50,7 @@ struct Control {
   std::string unit;                              ///< "" for none.
   std::string problem;              ///< Why the last typed text was not accepted, or empty.
   std::vector<ChoiceItem> choices;  ///< Of a slider: usual values.
+  bool numeric = false;             ///< Of a text: a number is expected.
   bool enabled = true;
   bool further = false;  ///< Behind "More" on the canvas.
   bool changed = false;  ///< Differs from a new plan's value: a reset makes sense.

@@ -95,6 +95,7 @@ void write_control(std::string& out, const Control& control) {
   object.text("unit", control.unit);
   object.text("problem", control.problem);
   write_list(object.key("choices"), control.choices, write_choice);
+  object.flag("numeric", control.numeric);
   object.flag("enabled", control.enabled);
   object.flag("pressed", control.pressed);
 }

@@ -8,8 +8,10 @@
 #include "web/actions.h"
 #include "web/controls.h"
 #include "web/delivery/data.h"
+#include "web/library_desk.h"
 #include "web/panels/list.h"
 #include "web/picture_controls.h"
+#include "web/shelf_desk.h"
 
 namespace widegate {
 namespace {
@@ -142,6 +144,7 @@ Control screen_control(const Source& source, std::string_view id) {
   if (auto control = picture_control(id, source.app, source.state)) return *control;
   if (id == kFormat) return format_control(source);
   if (id == kLesson) return lesson_control(source);
+  if (id.starts_with(kShelfPrefix)) return shelf_control(id, source.app, source.state);
   for (const ButtonRow& row : kButtons) {
     if (row.id == id) return button_control(source, row);
   }
@@ -165,10 +168,10 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     for (const std::string_view id : panel.extra_controls) {
       controls.push_back(screen_control(source, id));
     }
-    if (panel.id != kDeliverySection) continue;
-    for (Control& control : delivery_controls(app, state.delivery)) {
-      controls.push_back(std::move(control));
-    }
+    std::vector<Control> more;
+    if (panel.id == kDeliverySection) more = delivery_controls(app, state.delivery);
+    if (panel.id == "library") more = library_controls(app, state);
+    for (Control& control : more) controls.push_back(std::move(control));
   }
   return controls;
 }

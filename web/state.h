@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "web/delivery/state.h"
+#include "web/library_state.h"
 #include "web/scene_quad.h"
 #include "web/theme.h"
 
@@ -53,6 +54,7 @@ struct PanelState {
   std::string open_working;   ///< Key of the figure whose working is shown; empty for none.
   std::string sheet_before;   ///< What lay over the screen in the last frame.
   bool sheet_opened = false;  ///< It was opened in this frame.
+  std::string asked_plan;     ///< Kept plan that was chosen in this frame.
   std::string asked_action;   ///< Action that was pressed in this frame.
   std::optional<Typing> typing;
   std::optional<SliderDrag> drag;
@@ -68,6 +70,8 @@ struct PanelState {
   std::string message;  ///< What was done, or why not; until the next change.
   PictureState picture;
   DeliveryState delivery;
+  LibraryState library;
+  ShelfState shelf;
 
   [[nodiscard]] bool shows_more(std::string_view section) const {
     for (const std::string& id : open_more) {

@@ -15,11 +15,13 @@
 #include "web/draw_context.h"
 #include "web/fonts.h"
 #include "web/layout.h"
+#include "web/library_desk.h"
 #include "web/panels/draw_panel.h"
 #include "web/picture/picture.h"
 #include "web/picture/scale.h"
 #include "web/screen.h"
 #include "web/screen_controls.h"
+#include "web/shelf_desk.h"
 #include "web/state.h"
 #include "web/theme.h"
 #include "web/view.h"
@@ -47,6 +49,7 @@ struct ViewInputs {
   bool large_type = false;
   float spot_x = 0, spot_y = 0;
   std::size_t lesson_step = 0;
+  std::uint64_t library = 0, shelf = 0;
   std::string lesson, working, message, outline;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
@@ -77,10 +80,12 @@ struct Ui::Parts {
 
   [[nodiscard]] ViewInputs inputs() const {
     const PictureState& picture = state.picture;
-    return {app.revision(),     state.delivery.version, state.theme,       picture.desqueezed,
-            picture.magnified,  picture.shows,          picture.scene,     state.large_type,
-            picture.spot_x,     picture.spot_y,         state.lesson_step, state.lesson,
-            state.open_working, state.message,          picture.selected};
+    return {app.revision(),       state.delivery.version, state.theme,
+            picture.desqueezed,   picture.magnified,      picture.shows,
+            picture.scene,        state.large_type,       picture.spot_x,
+            picture.spot_y,       state.lesson_step,      state.library.revision,
+            state.shelf.revision, state.lesson,           state.open_working,
+            state.message,        picture.selected};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -116,6 +121,11 @@ struct Ui::Parts {
     if (!state.asked_action.empty()) {
       const std::string id = std::exchange(state.asked_action, {});
       run_action(id, app, state, platform, commands);
+      run_library_action(id, app, state, platform, commands);
+      run_shelf_action(id, app, state, platform);
+    }
+    if (!state.asked_plan.empty()) {
+      open_kept_plan(std::exchange(state.asked_plan, {}), app, state, platform, commands);
     }
     Commands asked = std::exchange(commands, {});
     bool changed = false;
@@ -129,9 +139,13 @@ struct Ui::Parts {
   /// Keeps the plan and the colours on the device once nothing is being dragged.
   void save() {
     if (!state.drag && app.revision() != saved_revision) {
+      save_to_shelf(app, state, platform, commands);
+      for (const Command& command : std::exchange(commands, {})) app.apply(command);
       saved_revision = app.revision();
-      platform.store(kPlanKey, plan_to_json(app.plan()));
-      fragment = plan_to_link(app.plan());
+      const Plan whole = app.whole_plan();
+      platform.store(kPlanKey, plan_to_json(whole));
+      if (inputs() != seen) touch();
+      fragment = plan_to_link(whole);
       platform.replace_fragment(fragment);
     }
     if (!state.drag && state.delivery.version != saved_delivery) {
@@ -158,7 +172,11 @@ struct Ui::Parts {
     return true;
   }
 
+  /// Everything kept on the device: what plans are made of first.
   void load() {
+    load_library(app, state, platform, commands);
+    for (const Command& command : std::exchange(commands, {})) app.apply(command);
+    load_shelf(state, platform);
     if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
     saved_theme = state.theme;
     load_delivery(state.delivery, platform);
@@ -169,8 +187,11 @@ struct Ui::Parts {
       }
     }
     if (open_link(platform.fragment())) {
+      const Plan before = app.plan();
       app.apply(OpenPlan{std::get<ReplacePlan>(commands.back()).plan});
       commands.clear();
+      if (app.plan() != before) leave_shelf(state);
+      tell_brought_rows(app, state);
     }
     saved_revision = app.revision();
   }
@@ -256,7 +277,9 @@ bool Ui::set(std::string_view id, std::string_view text) {
   set_control(context, *control, text, number);
   p.act();
   p.touch();
-  return p.app.rejection().pointer != pointer && p.state.delivery.rejected != pointer;
+  const Control* now = p.view.find(pointer);
+  const bool marked = now != nullptr && !now->problem.empty();
+  return p.app.rejection().pointer != pointer && p.state.delivery.rejected != pointer && !marked;
 }
 
 void Ui::activate(std::string_view id) {
@@ -321,7 +344,7 @@ std::optional<TextRequest> Ui::text_request() const {
   request.id = control->id;
   request.label = control->label;
   request.text = p.state.typing->before;
-  request.numeric = control->kind == ControlKind::slider;
+  request.numeric = control->kind == ControlKind::slider || control->numeric;
   request.font_px = std::max(16.0F, p.theme.type(TextStyle::strong).px);
   request.rect = p.state.typing->rect;
   return request;
@@ -351,8 +374,13 @@ void Ui::zoom_at(float x, float y, float factor) {
 void Ui::fragment_changed(std::string_view fragment) {
   Parts& p = *parts_;
   p.state.message.clear();
-  p.open_link(fragment);
+  const bool opened = p.open_link(fragment);
   p.act();
+  if (opened) {
+    leave_shelf(p.state);
+    tell_brought_rows(p.app, p.state);
+    p.act();
+  }
   p.touch();
 }
 
@@ -363,6 +391,10 @@ void Ui::file_opened(std::string_view purpose, std::string_view name, std::strin
     const std::string told = p.state.message;
     p.act();
     p.state.message = told;
+    p.touch();
+  }
+  if (purpose == kLibraryFile) {
+    library_file_opened(name, text, p.app, p.state);
     p.act();
     p.touch();
   }
@@ -370,8 +402,17 @@ void Ui::file_opened(std::string_view purpose, std::string_view name, std::strin
   auto plan = plan_from_json(text, p.app.library());
   if (plan) p.commands.emplace_back(ReplacePlan{std::move(*plan)});
   p.act();
+  if (plan) leave_shelf(p.state);
   p.state.message = plan ? "Opened " + std::string(name) + "."
                          : std::string(name) + " is not a plan: " + to_line(plan.error().front());
+  p.act();
+  p.touch();
+}
+
+void Ui::stored_changed(std::string_view key) {
+  Parts& p = *parts_;
+  if (key == kLibraryKey) load_library(p.app, p.state, p.platform, p.commands);
+  if (key == kShelfKey) reload_shelf(p.state, p.platform);
   p.act();
   p.touch();
 }

@@ -286,6 +286,12 @@ EMSCRIPTEN_KEEPALIVE void wg_fragment() {
   host().ui.touch();
 }
 
+/// Pushed: key.
+EMSCRIPTEN_KEEPALIVE void wg_stored_changed() {
+  host().ui.stored_changed(take_pushed());
+  host().ui.touch();
+}
+
 /// Pushed: purpose, name, text.
 EMSCRIPTEN_KEEPALIVE void wg_file() {
   const std::string purpose = take_pushed();

@@ -3,6 +3,7 @@
 
 #include "web/actions.h"
 #include "web/panels/list.h"
+#include "web/shelf_desk.h"
 
 namespace widegate {
 
@@ -11,7 +12,8 @@ Panel plan_panel() {
       {"/title"},
   });
   static constexpr auto kExtra =
-      std::to_array<std::string_view>({kTheme, kLargeType, kStartAfresh});
+      std::to_array<std::string_view>({kShelfList, kShelfAdd, kShelfCopy, kShelfDelete,
+                                       kShelfRestore, kTheme, kLargeType, kStartAfresh});
   return {.id = "plan",
           .title = "Plan",
           .question = "What is it called, how is it shown?",

@@ -97,6 +97,8 @@ export class Program {
 
   fragment(text) { this.push(text); this.module._wg_fragment(); }
 
+  stored_changed(key) { this.push(key); this.module._wg_stored_changed(); }
+
   file(purpose, name, text) {
     this.push(purpose);
     this.push(name);

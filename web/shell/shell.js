@@ -141,6 +141,10 @@ function start_program(module, storage) {
     program.fragment(location.hash.slice(1));
     wake();
   });
+  storage.watch((key) => {
+    program.stored_changed(key);
+    wake();
+  });
   start_views({ drawing: ability === 2, changed: wake });
   if (ability === 1) show_message('no_webgl');
   wake();

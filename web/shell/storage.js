@@ -4,7 +4,7 @@
 
 const PREFIX = 'widegate/1/';
 const TAB_NAME = `${PREFIX}tab`;
-const OWN_KEYS = new Set(['plan']);
+const OWN_KEYS = new Set(['plan', 'kept']);
 const KEPT_SLOTS = 8;
 
 /** Runs an access that a browser may forbid (private mode, full, policy); `otherwise` is its answer then. */

@@ -176,7 +176,7 @@ export class Twin {
       case 'slider': return this.make_range(control.id);
       case 'choice': return this.listening(make_element('select'), control.id, (element) => element.value);
       case 'flag': return this.listening(make_element('input', { type: 'checkbox' }), control.id, (element) => String(element.checked));
-      case 'text': return this.listening(make_element('input', { type: 'text', autocomplete: 'off' }), control.id, (element) => element.value);
+      case 'text': return this.listening(make_element('input', { type: 'text', autocomplete: 'off', inputMode: control.numeric ? 'decimal' : 'text' }), control.id, (element) => element.value);
       default: {
         const button = make_element('button', { type: 'button' });
         button.addEventListener('click', () => this.actions.activate(control.id));

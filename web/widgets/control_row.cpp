@@ -4,8 +4,10 @@
 
 #include "web/actions.h"
 #include "web/controls.h"
+#include "web/library_desk.h"
 #include "web/picture_controls.h"
 #include "web/screen_controls.h"
+#include "web/shelf_desk.h"
 #include "web/widgets/parts.h"
 
 namespace widegate {
@@ -16,6 +18,10 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     if (auto format = format_from_id(text)) {
       context.commands.emplace_back(ChooseFormat{std::move(*format)});
     }
+  } else if (control.id.starts_with(kLibraryPrefix)) {
+    set_library_control(control.id, text, context.app, context.state);
+  } else if (control.id == kShelfList) {
+    context.state.asked_plan = text;
   } else if (control.id == kTheme) {
     context.state.theme = theme_from_key(text);
   } else if (control.id == kLargeType) {
@@ -69,7 +75,9 @@ void draw_value_field(DrawContext& context, Control& control, const RectPx& box,
                TextStyle::caption, colour.quiet, control.unit);
     inner.width = std::max(0.0F, inner.width - unit - context.theme.space(1));
   }
-  paint.text(inner, align, TextStyle::strong, colour.text, control.value_text);
+  const bool empty = control.kind == ControlKind::text && control.edit_text.empty();
+  paint.text(inner, align, empty ? TextStyle::caption : TextStyle::strong,
+             empty ? colour.quiet : colour.text, control.value_text);
 }
 
 void draw_control(DrawContext& context, std::string_view id) {
