@@ -5,12 +5,15 @@
 #include <utility>
 
 #include "core/chart.h"
+#include "core/chart_png.h"
 #include "core/choose.h"
 #include "core/fdl/plan_export.h"
 #include "core/fdl/write.h"
 #include "core/lessons.h"
 #include "core/link.h"
+#include "core/plan_csv.h"
 #include "core/plan_json.h"
+#include "core/qr_svg.h"
 #include "core/ranking_csv.h"
 #include "core/sheet.h"
 #include "web/delivery/actions.h"
@@ -18,6 +21,8 @@
 
 namespace widegate {
 namespace {
+
+constexpr std::string_view kCsvType = "text/csv;charset=utf-8";
 
 /// Everything an action may use.
 struct Desk {
@@ -49,6 +54,15 @@ void share_link(Desk& desk) {
   desk.platform.share(desk.app.plan().title, link_address(desk.app, desk.platform));
 }
 
+void show_qr(Desk& desk) {
+  const std::string link = link_address(desk.app, desk.platform);
+  if (const auto qr = make_qr(link)) {
+    desk.platform.show_picture(qr_svg(*qr), link);
+  } else {
+    desk.state.message = "This plan is too long for a QR code. Copy the link or save the plan.";
+  }
+}
+
 void print(Desk& desk, bool with_working) {
   SheetOptions options;
   options.link = link_address(desk.app, desk.platform);
@@ -73,7 +87,20 @@ void open_plan(Desk& desk) { desk.platform.open_file(kPlanFile, ".json,applicati
 
 void save_ranking(Desk& desk) {
   const Ranking ranking = rank(desk.app.plan(), desk.app.library());
-  save(desk, "-formats.csv", "text/csv;charset=utf-8", ranking_to_csv(ranking.formats));
+  save(desk, "-formats.csv", kCsvType, ranking_to_csv(ranking.formats));
+}
+
+void save_storage(Desk& desk) {
+  save(desk, "-storage.csv", kCsvType,
+       storage_to_csv(desk.app.plan(), desk.app.report(), desk.app.library()));
+}
+
+void save_cover(Desk& desk) {
+  save(desk, "-lens-cover.csv", kCsvType, cover_to_csv(desk.app.report()));
+}
+
+void save_chart_png(Desk& desk) {
+  save(desk, "-chart.png", "image/png", chart_png(frame_chart(desk.app.report(), {})));
 }
 
 void save_chart(Desk& desk) {
@@ -121,12 +148,16 @@ constexpr auto kActions = std::to_array<ActionRow>({
     {kStartAfresh, start_afresh, false},
     {kCopyLink, copy_link, false},
     {kShareLink, share_link, false},
+    {kShowQr, show_qr, false},
     {kPrintSheet, print_sheet, true},
     {kPrintWorkings, print_workings, true},
     {kSavePlan, save_plan, false},
     {kOpenPlan, open_plan, false},
     {kSaveRanking, save_ranking, true},
+    {kSaveStorage, save_storage, true},
+    {kSaveCover, save_cover, true},
     {kSaveChart, save_chart, true},
+    {kSaveChartPng, save_chart_png, true},
     {kSaveFraming, save_framing, true},
     {kLessonNext, lesson_next, false},
     {kLessonBack, lesson_back, false},

@@ -46,6 +46,8 @@ class Platform {
   virtual void open_file(std::string_view purpose, std::string_view accept) = 0;
   /// Prints a complete HTML document, apart from the app's own page.
   virtual void print_document(std::string_view html) = 0;
+  /// Shows an SVG picture over everything, with words below it, until it is closed.
+  virtual void show_picture(std::string_view svg, std::string_view words) = 0;
 };
 
 }  // namespace widegate

@@ -25,6 +25,7 @@ class NoPlatform : public Platform {
   void save_file(std::string_view, std::string_view, std::string_view) override {}
   void open_file(std::string_view, std::string_view) override {}
   void print_document(std::string_view) override {}
+  void show_picture(std::string_view, std::string_view) override {}
 };
 
 /// A phone with a null renderer, drawn until it rests.

@@ -2,11 +2,12 @@
 // link brings in.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, open_site, policy_violations, start } from './harness.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
 import { at_rest, box_of, control, headline, mirror, reveal } from './gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
@@ -56,6 +57,14 @@ async function set_focal(text) {
   await at_rest(page);
 }
 
+/** What an independent reader of CSV makes of a table. */
+const python_rows = (text) => JSON.parse(execFileSync('python3', ['-c',
+  'import csv, io, json, sys; print(json.dumps(list(csv.reader(io.TextIOWrapper(sys.stdin.buffer, "utf-8", newline=""), strict=True))))'],
+{ input: text, encoding: 'utf8' }));
+
+/** What an independent reader of QR codes finds in a picture. */
+const read_qr = (file) => execFileSync('zbarimg', ['--quiet', '--nodbus', '--raw', file], { encoding: 'utf8' }).trimEnd();
+
 const focal = async () => (await control(page, FOCAL)).value_text;
 
 test('the address follows the plan, once for many changes', async () => {
@@ -104,13 +113,65 @@ test('a link opened in place changes the plan; back and forward work; a damaged 
   await page.goForward();
   await at_rest(page);
   assert.equal(await focal(), '65');
-  for (const damaged of ['#!!', `#${'A'.repeat(5000)}`, first.slice(0, -3), '#%E0%A4%A']) {
+  // Mangled, over-long, cut at several places, of a newer version, hostile, not even an address.
+  const cuts = [0.1, 0.5, 0.9].map((share) => first.slice(0, Math.round(first.length * share)));
+  const swapped = `${first.slice(0, 20)}${first[20] === 'A' ? 'B' : 'A'}${first.slice(21)}`;
+  for (const damaged of ['#!!', `#${'A'.repeat(5000)}`, `#1.${'A'.repeat(200000)}`, first.slice(0, -3), ...cuts, swapped,
+    first.replace('#1.', '#2.'), first.replace('#1.', '#999999999999.'), '#<img src=x onerror=alert(1)>', '#%E0%A4%A']) {
     await page.evaluate((hash) => { location.hash = hash; }, damaged);
     await at_rest(page);
     assert.equal(await focal(), '65', damaged.slice(0, 20));
     assert.match((await mirror(page)).message, /link/i, damaged.slice(0, 20));
     assert.match(await page.locator('#said').textContent(), /link/i);
   }
+});
+
+test('the QR code on the screen is read by a QR reader, has its words, and closes', async () => {
+  for (const colorScheme of ['dark', 'light']) {
+    await page.emulateMedia({ colorScheme });
+    await press('command:show-qr');
+    const dialog = page.locator('#picture');
+    assert.equal(await dialog.isVisible(), true);
+    const link = await dialog.locator('.words').textContent();
+    assert.ok(link.startsWith(`${site.address}#`), link);
+    assert.equal(await dialog.getByRole('img', { name: 'QR code of the link' }).count(), 1);
+    const file = path.join(folder, `qr_${colorScheme}.png`);
+    await page.screenshot({ path: file });
+    assert.equal(read_qr(file), link);
+    await keep_screenshot(page, `qr_${colorScheme}`);
+    await page.keyboard.press('Escape');
+    assert.equal(await dialog.isVisible(), false);
+  }
+  // On phones, upright and on their side, the whole code is in sight.
+  for (const [width, height] of [[390, 844], [844, 390], [320, 568]]) {
+    await page.setViewportSize({ width, height });
+    await at_rest(page);
+    await page.locator('[data-id="command:show-qr"]').evaluate((element) => element.click());
+    const file = path.join(folder, `qr_${width}.png`);
+    await page.screenshot({ path: file });
+    await keep_screenshot(page, `qr_${width}x${height}`);
+    assert.equal(read_qr(file), await page.locator('#picture .words').textContent(), `${width} x ${height}`);
+    const close = await page.locator('#picture button').boundingBox();
+    assert.ok(close.height >= 44 && close.y + close.height <= height, 'the button to close it is in sight');
+    await page.locator('#picture button').click();
+    assert.equal(await page.locator('#picture').isVisible(), false);
+  }
+});
+
+test('a plan that fits no code says so', async () => {
+  const plan = JSON.parse(fs.readFileSync(new URL('../../docs/examples/own-camera.plan.json', import.meta.url), 'utf8'));
+  const [camera] = plan.own.cameras;
+  const [mode] = camera.modes;
+  // Names without any pattern, so that no coding makes them short.
+  const noise = (i) => createHash('sha256').update(String(i)).digest('base64').slice(0, 40);
+  for (let i = 0; i < 90; i += 1) camera.modes.push({ ...mode, id: `mode-${i}`, name: noise(i) });
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('command:open-plan')]);
+  await chooser.setFiles({ name: 'long.plan.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(plan)) });
+  await page.waitForFunction(() => window.widegate.mirror().message === 'Opened long.plan.json.');
+  await page.locator('[data-id="command:show-qr"]').evaluate((element) => element.click());
+  await at_rest(page);
+  assert.match((await mirror(page)).message, /too long for a QR code/);
+  assert.equal(await page.locator('#picture').isVisible(), false);
 });
 
 test('without a sheet the page itself prints as its figures', async () => {
@@ -128,6 +189,13 @@ test('files: plan out and in, ranking, chart, framing', async () => {
   assert.equal(JSON.parse(plan.text).lens.focal_mm, 65);
   const ranking = await download('command:save-ranking');
   assert.ok(ranking.text.split('\r\n').length > 10);
+  const storage = await download('command:save-storage');
+  const [head, ...rows] = python_rows(storage.text);
+  assert.deepEqual(head, ['figure', 'least', 'most', 'unit']);
+  assert.ok(rows.some(([name]) => name === 'minutes on a card'));
+  const cover = await download('command:save-cover');
+  assert.equal(python_rows(cover.text)[0][0], 'focal_mm');
+  assert.ok(python_rows(ranking.text).every((row, i, all) => row.length === all[0].length));
   const chart = await download('command:save-chart');
   assert.match(chart.text, /^<svg|^<\?xml/);
   const framing = await download('command:save-framing');

@@ -37,9 +37,13 @@ class FakePlatform : public Platform {
   }
   void open_file(std::string_view purpose, std::string_view) override { asked_for = purpose; }
   void print_document(std::string_view html) override { printed = html; }
+  void show_picture(std::string_view svg, std::string_view words) override {
+    shown = svg;
+    shown_words = words;
+  }
 
   int wakes = 0;
-  std::string copied, fragment_text, asked_for, printed;
+  std::string copied, fragment_text, asked_for, printed, shown, shown_words;
   std::map<std::string, std::string> kept, saved;
 };
 

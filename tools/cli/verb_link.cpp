@@ -1,6 +1,10 @@
-// widegate link PLAN.json: the plan as a link. widegate open LINK: the plan of a link.
+// widegate link PLAN.json: the plan as a link, with --qr also as a picture. widegate open LINK: the
+// plan of a link.
+#include <cstdio>
+
 #include "core/link.h"
 #include "core/plan_json.h"
+#include "core/qr_svg.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"
@@ -11,15 +15,25 @@ Action set_up_link(CLI::App& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     std::string address;
+    std::string qr_file;
   };
   auto options = std::make_shared<Options>();
   options->source = PlanSource::add_to(command);
   command.add_option("--address", options->address, "Address of the app to put before the link");
+  command.add_option("--qr", options->qr_file, "Also write the QR code of it to this SVG file");
   return [options] {
     const auto loaded = options->source->load();
     if (!loaded) return ExitCode::bad_input;
     const std::string link = plan_to_link(loaded->plan);
     const std::string whole = options->address.empty() ? link : options->address + "#" + link;
+    if (!options->qr_file.empty()) {
+      const auto qr = make_qr(whole);
+      if (!qr) {
+        std::fputs("widegate: the link is too long for a QR code\n", stderr);
+        return ExitCode::bad_input;
+      }
+      if (!write_text(options->qr_file, qr_svg(*qr))) return ExitCode::bad_input;
+    }
     return write_text("-", whole + "\n") ? ExitCode::fine : ExitCode::bad_input;
   };
 }

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "core/chart.h"
+#include "core/chart_png.h"
 #include "core/evaluate.h"
 #include "core/link.h"
 #include "core/sheet.h"
@@ -63,7 +64,8 @@ Action set_up_chart(CLI::App& command) {
       {"transparent", ChartGround::transparent}};
   auto options = std::make_shared<Options>();
   options->source = PlanSource::add_to(command);
-  command.add_option("-o,--output", options->output, "File to write; - for standard output");
+  command.add_option("-o,--output", options->output,
+                     "File to write; - for standard output. A name that ends in .png gets a PNG");
   command.add_option("--ground", options->chart.ground, "black, white or transparent")
       ->transform(CLI::CheckedTransformer(kGrounds));
   command.add_flag("--desqueezed", options->chart.desqueezed,
@@ -73,7 +75,9 @@ Action set_up_chart(CLI::App& command) {
     if (!loaded) return ExitCode::bad_input;
     const auto report = report_of(*loaded);
     if (!report) return ExitCode::bad_input;
-    return written(options->output, chart_svg(frame_chart(*report, options->chart)));
+    const Chart chart = frame_chart(*report, options->chart);
+    const bool png = options->output.ends_with(".png");
+    return written(options->output, png ? chart_png(chart) : chart_svg(chart));
   };
 }
 

@@ -40,6 +40,9 @@ EM_JS(void, host_open_file, (const char* purpose, int purpose_size, const char* 
 EM_JS(void, host_print_document, (const char* html, int size), {
   Module.host.printDocument(UTF8ToString(html, size));
 })
+EM_JS(void, host_show_picture, (const char* svg, int svg_size, const char* words, int size), {
+  Module.host.showPicture(UTF8ToString(svg, svg_size), UTF8ToString(words, size));
+})
 // clang-format on
 
 namespace widegate {
@@ -95,6 +98,10 @@ void WebPlatform::open_file(std::string_view purpose, std::string_view accept) {
 
 void WebPlatform::print_document(std::string_view html) {
   host_print_document(html.data(), size_of(html));
+}
+
+void WebPlatform::show_picture(std::string_view svg, std::string_view words) {
+  host_show_picture(svg.data(), size_of(svg), words.data(), size_of(words));
 }
 
 }  // namespace widegate

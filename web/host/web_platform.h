@@ -20,6 +20,7 @@ class WebPlatform final : public Platform {
   void save_file(std::string_view name, std::string_view mime, std::string_view bytes) override;
   void open_file(std::string_view purpose, std::string_view accept) override;
   void print_document(std::string_view html) override;
+  void show_picture(std::string_view svg, std::string_view words) override;
 };
 
 }  // namespace widegate

@@ -10,12 +10,16 @@ Panel handover_panel() {
   static constexpr auto kActions = std::to_array<std::string_view>({
       kCopyLink,
       kShareLink,
+      kShowQr,
       kPrintSheet,
       kPrintWorkings,
       kSavePlan,
       kOpenPlan,
       kSaveRanking,
+      kSaveStorage,
+      kSaveCover,
       kSaveChart,
+      kSaveChartPng,
       kSaveFraming,
   });
   return {.id = "handover",

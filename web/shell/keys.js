@@ -69,7 +69,7 @@ export function watch_keys(program, frames, surface) {
     frames.wake();
   };
   window.addEventListener('keydown', (event) => {
-    if (document.getElementById('keys').open || document.documentElement.dataset.view === 'text' && !command_of(event)) return;
+    if (document.querySelector('dialog[open]') || document.documentElement.dataset.view === 'text' && !command_of(event)) return;
     if (!act(event, program, surface)) {
       send(event, true);
       return;

@@ -80,6 +80,16 @@ export function print_document(html) {
   window.print();
 }
 
+/** A picture as part of the page, so that it is as sharp as the screen; Escape, the button and a press beside it close. */
+function show_picture(svg, words) {
+  const dialog = document.getElementById('picture');
+  const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+  dialog.querySelector('.drawing').replaceChildren(document.importNode(drawing, true));
+  dialog.querySelector('.words').textContent = words;
+  dialog.onclick = (event) => { if (event.target === dialog) dialog.close(); };
+  if (!dialog.open) dialog.showModal();
+}
+
 /** The object the program calls; `ask_frame`, `push`, `storage` and `opened` are given by the shell. */
 export function make_outside({ ask_frame, push, storage, opened }) {
   let wanted_fragment = null;
@@ -112,5 +122,6 @@ export function make_outside({ ask_frame, push, storage, opened }) {
     saveFile: save_file,
     openFile: (purpose, accept) => choose_file(accept, (name, text) => opened(purpose, name, text)),
     printDocument: print_document,
+    showPicture: show_picture,
   };
 }

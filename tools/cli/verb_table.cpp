@@ -1,0 +1,59 @@
+// widegate table WHAT PLAN.json: the ranking, the storage plan or the lens cover as CSV for a
+// spreadsheet.
+#include <map>
+
+#include "core/choose.h"
+#include "core/evaluate.h"
+#include "core/plan_csv.h"
+#include "core/ranking_csv.h"
+#include "tools/cli/files.h"
+#include "tools/cli/plan_source.h"
+#include "tools/cli/verb.h"
+
+namespace widegate::cli {
+namespace {
+
+enum class Table { ranking, storage, cover };
+
+std::string table_text(Table table, const LoadedPlan& loaded, const Report& report) {
+  switch (table) {
+    case Table::ranking:
+      return ranking_to_csv(rank(loaded.plan, loaded.library).formats);
+    case Table::storage:
+      return storage_to_csv(loaded.plan, report, loaded.library);
+    case Table::cover:
+      return cover_to_csv(report);
+  }
+  return {};
+}
+
+}  // namespace
+
+Action set_up_table(CLI::App& command) {
+  struct Options {
+    std::shared_ptr<PlanSource> source;
+    Table table = Table::storage;
+    std::string output = "-";
+  };
+  static const std::map<std::string, Table> kTables = {
+      {"ranking", Table::ranking}, {"storage", Table::storage}, {"cover", Table::cover}};
+  auto options = std::make_shared<Options>();
+  command.add_option("TABLE", options->table, "ranking, storage or cover")
+      ->required()
+      ->transform(CLI::CheckedTransformer(kTables));
+  options->source = PlanSource::add_to(command);
+  command.add_option("-o,--output", options->output, "File to write; - for standard output");
+  return [options] {
+    const auto loaded = options->source->load();
+    if (!loaded) return ExitCode::bad_input;
+    const Report report = evaluate(loaded->plan, loaded->library);
+    if (!report.problems.empty()) {
+      print_problems("plan", report.problems);
+      return ExitCode::bad_input;
+    }
+    const std::string text = table_text(options->table, *loaded, report);
+    return write_text(options->output, text) ? ExitCode::fine : ExitCode::bad_input;
+  };
+}
+
+}  // namespace widegate::cli
