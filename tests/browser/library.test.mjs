@@ -219,7 +219,7 @@ describe('plans by name', () => {
     assert.equal((await control(page, 'plans:list')).value_text, 'Day two');
     await pick(page, 'plans:list', '1');
     assert.equal((await control(page, '/title')).value_text, 'Day one, revised');
-    await reveal(page, 'plans:restore');
+    await reveal(page, 'plans:delete');
     await keep_screenshot(page, 'plans_phone');
     await press(page, 'plans:delete');
     assert.ok(!(await offered(page, 'plans:list')).includes('Day one, revised'));
