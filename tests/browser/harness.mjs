@@ -38,6 +38,9 @@ function browser_path() {
   return process.env.WIDEGATE_CHROMIUM || (fs.existsSync(staged) ? staged : '/usr/bin/chromium');
 }
 
+/** How every test starts the browser. */
+export const launch_options = (more = []) => ({ executablePath: browser_path(), args: [...LAUNCH_ARGUMENTS, ...more] });
+
 /**
  * Serves the site and starts the browser. prefix is the path the site appears under ("/", "/some/where/").
  * Close with stop().
@@ -45,9 +48,7 @@ function browser_path() {
 export async function start({ prefix = '/', launch_arguments = [], folder = DIST } = {}) {
   if (!fs.existsSync(path.join(folder, 'index.html'))) throw new Error(`no site in ${folder}: run tools/build web`);
   const { server, address } = await serve_folder({ root: folder, prefix });
-  const browser = await chromium.launch({
-    executablePath: browser_path(), args: [...LAUNCH_ARGUMENTS, ...launch_arguments],
-  });
+  const browser = await chromium.launch(launch_options(launch_arguments));
   const stop = async () => {
     clearTimeout(guard);
     await browser.close();
@@ -67,7 +68,11 @@ export function watch(page, address) {
     if (['error', 'warning'].includes(message.type())) trouble.push(`console ${message.type()}: ${message.text()}`);
   });
   page.on('pageerror', (error) => trouble.push(`page error: ${error.message}`));
-  page.on('requestfailed', (request) => trouble.push(`request failed: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    // What was still under way when the page was left is no failure of the site.
+    if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
+    trouble.push(`request failed: ${request.url()}`);
+  });
   page.on('request', (request) => {
     const url = new URL(request.url());
     if (url.protocol.startsWith('http') && url.host !== host) trouble.push(`request to another host: ${url.href}`);

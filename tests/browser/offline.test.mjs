@@ -1,10 +1,12 @@
 // Aeroplane mode, restart, updates: the site keeps itself on the device, whole versions only, and never loses a plan.
 import assert from 'node:assert/strict';
 import fs from 'node:fs';
+import http from 'node:http';
 import os from 'node:os';
 import path from 'node:path';
 import { after, before, test } from 'node:test';
-import { DIST, start, watch } from './harness.mjs';
+import { serve_folder } from '../../tools/lib/static_server.mjs';
+import { DIST, chromium, launch_options, start, watch } from './harness.mjs';
 import { at_rest, control } from './gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
@@ -133,4 +135,77 @@ test('the manifest can be installed: read by the browser without a complaint', a
     if (sizes !== 'any') assert.equal(width, parseInt(sizes, 10), src);
   }
   await site.stop();
+});
+
+test('the browser is closed and started again with the server gone: the app and the plan are there', async (t) => {
+  const profile = path.join(folder, 'profile');
+  const { server, address } = await serve_folder({ root: DIST, prefix: '/kept/' });
+  const open = async () => {
+    const context = await chromium.launchPersistentContext(profile, launch_options());
+    t.after(() => context.close());
+    const page = context.pages()[0] ?? await context.newPage();
+    await page.goto(address);
+    await ready(page);
+    return { context, page };
+  };
+  const first = await open();
+  await kept_offline(first.page);
+  await set_focal(first.page, '85');
+  await first.page.waitForFunction(() => location.hash.length > 1);
+  await first.context.close();
+  await stop_serving(server);
+  const second = await open();
+  assert.equal(await focal(second.page), '85');
+  await set_focal(second.page, '86');
+  await second.context.close();
+  const third = await open();
+  assert.equal(await focal(third.page), '86', 'what was changed without a server is kept too');
+});
+
+test('in a whole session nothing is asked of any other host, and of its own only the files of the site', async (t) => {
+  // Whatever is not for this machine goes through a proxy that writes it down and refuses it.
+  const elsewhere = [];
+  const proxy = http.createServer((request, response) => {
+    elsewhere.push(request.url);
+    response.writeHead(403).end();
+  });
+  proxy.on('connect', (request, socket) => {
+    elsewhere.push(request.url);
+    socket.end('HTTP/1.1 403 Forbidden\r\n\r\n');
+  });
+  await new Promise((done) => { proxy.listen(0, '127.0.0.1', done); });
+  t.after(() => stop_serving(proxy));
+  // The browser itself would ask its maker about every field that could be filled in.
+  const site = await start({ launch_arguments: ['--disable-features=AutofillServerCommunication'] });
+  t.after(site.stop);
+  const asked = new Set();
+  site.server.on('request', (request) => asked.add(`${request.method} ${request.url}`));
+  // A proxy of the context takes what page and worker ask for, not what the browser asks for itself.
+  const context = await site.browser.newContext({ acceptDownloads: true, proxy: { server: `http://127.0.0.1:${proxy.address().port}`, bypass: new URL(site.address).host } });
+  const page = await context.newPage();
+  await page.goto(site.address);
+  await ready(page);
+  await kept_offline(page);
+  await set_focal(page, '65');
+  await page.evaluate(() => { window.print = () => {}; });
+  const ids = (await page.evaluate(() => window.widegate.mirror().controls)).filter((each) => each.kind === 'action' && each.enabled).map((each) => each.id);
+  assert.ok(ids.includes('command:save-chart') && ids.includes('command:print-sheet'));
+  for (const id of ids) {
+    await page.locator(`[data-id="${id}"]`).evaluate((element) => element.click());
+    await at_rest(page);
+    await page.evaluate(() => document.querySelector('dialog[open]')?.close());
+  }
+  await page.reload();
+  await ready(page);
+  // The recorder works: a request that the policy does not govern, made on purpose, is seen.
+  const seen = elsewhere.splice(0);
+  await page.goto('http://elsewhere.example/').catch(() => {});
+  assert.ok(elsewhere.some((url) => url.includes('elsewhere.example')), 'the recorder records');
+  assert.deepEqual(seen, []);
+  const files = new Set(['', ...fs.readdirSync(DIST).filter((name) => !/\.(br|gz)$/.test(name))]);
+  for (const line of asked) {
+    const [method, address] = line.split(' ');
+    assert.equal(method, 'GET', line);
+    assert.ok(files.has(address.slice(1)), `asked for ${line}`);
+  }
 });
