@@ -21,8 +21,10 @@ void draw_caution(const DrawContext& context) {
   take_space(context, 3);
 }
 
-/// The drawing above its template, then everything else in the order of the page's controls.
+/// What an opened list left behind, the template and its drawing, then the rest in the page's
+/// order.
 void draw_delivery(DrawContext& context) {
+  draw_control(context, kClearImport);
   draw_control(context, kDeliveryTemplate);
   const auto& delivery = context.view.delivery;
   if (delivery && delivery->problems.empty()) {
@@ -35,7 +37,7 @@ void draw_delivery(DrawContext& context) {
     if (control.section == kDeliverySection) ids.push_back(control.id);
   }
   for (const std::string& id : ids) {
-    if (id != kDeliveryTemplate) draw_control(context, id);
+    if (id != kDeliveryTemplate && id != kClearImport) draw_control(context, id);
   }
 }
 

@@ -174,13 +174,14 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   take_space(context, 5);
   draw_heading(context, *section);
   draw_verdict(context, *section);
+  if (panel.draws_itself) draw_notes(context, *section, false);
   if (panel.draw_first != nullptr) panel.draw_first(context);
   if (!panel.draws_itself) {
     draw_controls(context, panel, false);
     draw_figures(context, panel.id, true);
   }
   if (panel.draw_extra != nullptr) panel.draw_extra(context);
-  draw_notes(context, *section, false);
+  if (!panel.draws_itself) draw_notes(context, *section, false);
   draw_more(context, panel, *section);
   take_space(context, 5);
   ImGui::PopID();
