@@ -41,6 +41,7 @@ constexpr std::string_view kThemeKey = "theme";
 struct ViewInputs {
   std::uint64_t revision = 0;
   std::uint64_t delivery = 0;
+  bool dragging = false;  ///< What rests during a drag is made afterwards.
   ThemeChoice theme = ThemeChoice::system;
   bool desqueezed = false;
   bool magnified = false;
@@ -80,12 +81,12 @@ struct Ui::Parts {
 
   [[nodiscard]] ViewInputs inputs() const {
     const PictureState& picture = state.picture;
-    return {app.revision(),       state.delivery.version, state.theme,
-            picture.desqueezed,   picture.magnified,      picture.shows,
-            picture.scene,        state.large_type,       picture.spot_x,
-            picture.spot_y,       state.lesson_step,      state.library.revision,
-            state.shelf.revision, state.lesson,           state.open_working,
-            state.message,        picture.selected};
+    return {
+        app.revision(),         state.delivery.version, state.drag.has_value(), state.theme,
+        picture.desqueezed,     picture.magnified,      picture.shows,          picture.scene,
+        state.large_type,       picture.spot_x,         picture.spot_y,         state.lesson_step,
+        state.library.revision, state.shelf.revision,   state.lesson,           state.open_working,
+        state.message,          picture.selected};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.

@@ -182,8 +182,10 @@ tl::expected<AppliedDocument, ApplyProblems> apply_to_document(const Document& s
         {"/contexts", described(choice), "a canvas with such a framing decision"});
   }
   if (!index) {
+    const bool none = rows(templates.canvas_templates).empty();
     problems.templates.push_back(
-        {"/canvas_templates", '"' + choice.canvas_template + '"', "the id of a canvas template"});
+        {"/canvas_templates", none ? "no template" : '"' + choice.canvas_template + '"',
+         none ? "at least one canvas template" : "the id of a canvas template"});
   }
   if (chosen.decision == nullptr || !index) return tl::make_unexpected(std::move(problems));
 

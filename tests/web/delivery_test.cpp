@@ -187,3 +187,18 @@ TEST_CASE("the section can be drawn and pressed on every device in every templat
     }
   }
 }
+
+TEST_CASE("what rests during a drag is made afresh when the finger lifts") {
+  Screen screen(devices().back());
+  screen.settle();
+  const auto ranking = [&] { return screen.control("command:choose-format").choices; };
+  const auto before = ranking();
+  const std::string canvas = figure(screen, "delivery.framing");
+  screen.reveal("/deliverable/frame_lines/0/aspect");
+  const RectPx track = screen.control("/deliverable/frame_lines/0/aspect").rect;
+  screen.drag(track.x + track.width * 0.5F, track.y + track.height / 2,
+              track.x + track.width * 0.2F, track.y + track.height / 2);
+  screen.settle();
+  CHECK(ranking() != before);
+  CHECK(figure(screen, "delivery.framing") != canvas);
+}
