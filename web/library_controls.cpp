@@ -35,12 +35,17 @@ Control action(std::string_view id, std::string label) {
   return named(std::string(id), ControlKind::action, std::move(label));
 }
 
+/// What one row of a list is: "Camera".
+std::string list_words(std::string_view list) {
+  for (const OwnKind kind : kAddable) {
+    if (own_list(kind) == list) return with_capital(own_words(kind));
+  }
+  return std::string(list);
+}
+
 /// The words of a list in front of a row's name: "Camera: Hazel".
 std::string listed_name(std::string_view list, std::string_view name) {
-  for (const OwnKind kind : kAddable) {
-    if (own_list(kind) == list) return with_capital(own_words(kind)) + ": " + std::string(name);
-  }
-  return std::string(list) + ": " + std::string(name);
+  return list_words(list) + ": " + std::string(name);
 }
 
 Control new_control() {
@@ -62,7 +67,7 @@ Control row_control(const App& app) {
   control.choices.push_back({"", control.value_text, ""});
   for (const LibraryChange& row : rows) {
     control.choices.push_back(
-        {std::string(row.list) + "/" + row.id, listed_name(row.list, row.name), ""});
+        {std::string(row.list) + "/" + row.id, row.name, list_words(row.list)});
   }
   return control;
 }
@@ -207,12 +212,13 @@ void add_incoming(std::vector<Control>& controls, const App& app, const LibraryS
 void add_list(std::vector<Control>& controls, const App& app, const LibraryState& library) {
   const Catalogue last = library.last_id.empty() ? Catalogue{} : app.own();
   for (const LibraryChange& row : library_changes({}, last)) {
-    const bool used = library.last_kind != OwnKind::codec;
-    if (row.list != own_list(library.last_kind) || row.id != library.last_id || !used) continue;
+    const std::string_view pointer = plan_pointer(library.last_kind);
+    const bool usable = !pointer.empty() && field_text(app.plan(), pointer) != row.id;
+    if (row.list != own_list(library.last_kind) || row.id != library.last_id || !usable) continue;
     controls.push_back(action("library:use", "Use " + row.name + " in the plan"));
   }
   controls.push_back(new_control());
-  controls.push_back(row_control(app));
+  if (!is_empty(app.own())) controls.push_back(row_control(app));
   if (!is_empty(library.removed)) {
     controls.push_back(action("library:put-back", "Put back what was taken out"));
   }

@@ -147,9 +147,9 @@ void put_back(Desk& desk) {
 
 void use_last(Desk& desk) {
   const LibraryState& library = desk.library();
-  const KindRow* kind = kind_of_list(own_list(library.last_kind));
-  if (library.last_id.empty() || kind == nullptr || kind->pointer.empty()) return;
-  desk.commands.emplace_back(SetField{std::string(kind->pointer), library.last_id, false});
+  const std::string pointer(plan_pointer(library.last_kind));
+  if (library.last_id.empty() || pointer.empty()) return;
+  desk.commands.emplace_back(SetField{pointer, library.last_id, false});
 }
 
 void export_rows(Desk& desk) {
@@ -240,6 +240,11 @@ void start_from(LibraryState& library, const App& app, std::string_view id) {
 }
 
 }  // namespace
+
+std::string_view plan_pointer(OwnKind kind) {
+  const KindRow* row = kind_of_list(own_list(kind));
+  return row == nullptr ? std::string_view() : row->pointer;
+}
 
 void set_library_control(std::string_view id, std::string_view text, const App& app,
                          PanelState& state) {

@@ -19,6 +19,9 @@ inline constexpr std::string_view kLibraryKey = "library";
 /// Purpose of a file that is opened as a library, see Platform::open_file.
 inline constexpr std::string_view kLibraryFile = "library";
 
+/// Pointer of the plan's value that names a row of this kind; empty for none.
+[[nodiscard]] std::string_view plan_pointer(OwnKind kind);
+
 /// Every control of the section, in order: the list, or the form under way.
 [[nodiscard]] std::vector<Control> library_controls(const App& app, const PanelState& state);
 

@@ -59,6 +59,11 @@ struct Control {
   RectPx rect;
 };
 
+/// What is drawn as its label.
+[[nodiscard]] inline std::string_view drawn_label(const Control& control) {
+  return control.short_label.empty() ? control.label : control.short_label;
+}
+
 /// One figure of the results table.
 struct ResultRow {
   std::string section;

@@ -118,11 +118,13 @@ Control shelf_control(std::string_view id, const App& app, const PanelState& sta
     control.label = "Plans on this device";
     control.value_text =
         shelf.shelf.plans.empty() ? "None kept yet" : "This one is not in the list";
-    if (shelf.current == 0) control.choices.push_back({"", control.value_text, ""});
+    if (shelf.current == 0)
+      control.choices.push_back({"", control.value_text, "Keep it to find it again"});
     for (const KeptPlan& plan : shelf.shelf.plans) {
       const bool here = plan.id == shelf.current;
       const std::string& title = here ? app.plan().title : plan.title;
-      control.choices.push_back({std::to_string(plan.id), title, here ? "On the screen" : ""});
+      control.choices.push_back(
+          {std::to_string(plan.id), title, here ? "On the screen" : "In the list"});
       if (!here) continue;
       control.edit_text = control.choices.back().value;
       control.value_text = title;

@@ -73,7 +73,7 @@ void draw_opener(DrawContext& context, Control& control) {
   const float icon = 18 * context.theme.scale;
   RectPx text = {row.x + pad, row.y + context.theme.space(2),
                  std::max(0.0F, row.width - 3 * pad - icon), line};
-  paint.text(text, Align::left, TextStyle::caption, colour.quiet, control.label);
+  paint.text(text, Align::left, TextStyle::caption, colour.quiet, drawn_label(control));
   text.y += line;
   text.height = paint.line_height(TextStyle::strong);
   paint.text(text, Align::left, TextStyle::strong, colour.text, control.value_text);
@@ -151,7 +151,7 @@ void draw_action(DrawContext& context, Control& control) {
   paint.fill(row, surface(context.theme, press), radius);
   if (context.theme.line_width > 1) paint.outline(row, colour.edge, 2, radius);
   paint.text(row, Align::centre, TextStyle::strong, control.enabled ? colour.text : colour.edge,
-             control.label);
+             drawn_label(control));
   if (press.clicked) context.state.asked_action = control.id;
   note_rect(context, control, row);
   show_focus(context, control, row);
