@@ -16,6 +16,7 @@
 #include "core/qr_svg.h"
 #include "core/ranking_csv.h"
 #include "core/sheet.h"
+#include "web/comparison/data.h"
 #include "web/delivery/actions.h"
 #include "web/shelf_desk.h"
 
@@ -190,6 +191,9 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
     row.run(desk);
   }
   run_delivery_action(id, app, state, platform);
+  if (run_comparison_action(id, app, state.comparison)) {
+    state.picture.shows = PictureKind::comparison;
+  }
 }
 
 void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands) {

@@ -19,6 +19,7 @@ struct KindRow {
 constexpr std::array kKinds = {
     KindRow{PictureKind::sensor, "sensor", "Sensor"},
     KindRow{PictureKind::scene, "scene", "Scene"},
+    KindRow{PictureKind::comparison, "compare", "Compare"},
 };
 
 Control make(std::string_view id, ControlKind kind, std::string_view label) {
@@ -45,7 +46,7 @@ void put_item(Control& control, std::string_view value, std::string_view label, 
 
 Control kind_control(const PanelState& state) {
   Control control = make(kPicture, ControlKind::choice, "Picture");
-  control.help = "Drawn above: the sensor to scale, or the scene through the lens.";
+  control.help = "Drawn above: the sensor to scale, the scene through the lens, or two formats.";
   for (const KindRow& row : kKinds) {
     put_item(control, row.value, row.label, row.kind == state.picture.shows);
   }

@@ -8,14 +8,6 @@ namespace {
 
 constexpr std::string_view kSeparator = "/";
 
-std::string id_of(const FormatChoice& format) {
-  std::string id = format.camera;
-  for (const std::string* part : {&format.mode, &format.recording, &format.codec}) {
-    id.append(kSeparator).append(*part);
-  }
-  return id;
-}
-
 /// "1.5" and "1.5–2.1".
 std::string span_words(Span span, int decimals) {
   const std::string least = short_number(span.least, decimals);
@@ -66,7 +58,7 @@ void put_names(RankingRow& row, const App& app) {
 RankingRow make_row(const App& app, const RankedFormat& ranked) {
   RankingRow row;
   row.format = ranked.format;
-  row.id = id_of(ranked.format);
+  row.id = id_of_format(ranked.format);
   row.accepted = ranked.accepted;
   row.on_front = ranked.on_pareto_front;
   row.chosen = ranked.format == app.plan().format;
@@ -79,6 +71,14 @@ RankingRow make_row(const App& app, const RankedFormat& ranked) {
 }
 
 }  // namespace
+
+std::string id_of_format(const FormatChoice& format) {
+  std::string id = format.camera;
+  for (const std::string* part : {&format.mode, &format.recording, &format.codec}) {
+    id.append(kSeparator).append(*part);
+  }
+  return id;
+}
 
 RankingRows ranking_rows(const App& app, std::size_t most) {
   RankingRows result;

@@ -37,6 +37,9 @@ struct RankingRows {
 /// out.
 [[nodiscard]] RankingRows ranking_rows(const App& app, std::size_t most);
 
+/// A format as the id of a row.
+[[nodiscard]] std::string id_of_format(const FormatChoice& format);
+
 /// The format behind a row's id; nothing when the text is none.
 [[nodiscard]] std::optional<FormatChoice> format_from_id(std::string_view id);
 

@@ -6,6 +6,7 @@
 
 #include "core/lessons.h"
 #include "web/actions.h"
+#include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/delivery/data.h"
 #include "web/library_desk.h"
@@ -175,6 +176,7 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     }
     std::vector<Control> more;
     if (panel.id == kDeliverySection) more = delivery_controls(app, state.delivery);
+    if (panel.id == kCompareSection) more = comparison_controls(app, state.comparison);
     if (panel.id == "library") more = library_controls(app, state);
     for (Control& control : more) controls.push_back(std::move(control));
   }

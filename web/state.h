@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "web/comparison/state.h"
 #include "web/delivery/state.h"
 #include "web/library_state.h"
 #include "web/scene_quad.h"
@@ -69,6 +70,7 @@ struct PanelState {
   std::size_t lesson_step = 0;
   std::string message;  ///< What was done, or why not; until the next change.
   PictureState picture;
+  ComparisonState comparison;
   DeliveryState delivery;
   LibraryState library;
   ShelfState shelf;

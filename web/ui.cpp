@@ -10,6 +10,7 @@
 #include "imgui_internal.h"
 #include "web/actions.h"
 #include "web/app.h"
+#include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/delivery/actions.h"
 #include "web/draw_context.h"
@@ -40,7 +41,7 @@ constexpr std::string_view kThemeKey = "theme";
 /// What the view depends on, to know when it is stale.
 struct ViewInputs {
   std::uint64_t revision = 0;
-  std::uint64_t delivery = 0;
+  std::uint64_t delivery = 0, comparison = 0;
   bool dragging = false;  ///< What rests during a drag is made afterwards.
   ThemeChoice theme = ThemeChoice::system;
   bool desqueezed = false;
@@ -71,6 +72,7 @@ struct Ui::Parts {
   std::uint64_t frames = 0;
   std::uint64_t saved_revision = 0;
   std::uint64_t saved_delivery = 0;
+  std::uint64_t saved_comparison = 0;
   std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
   int settle = kSettleFrames;
@@ -81,12 +83,25 @@ struct Ui::Parts {
 
   [[nodiscard]] ViewInputs inputs() const {
     const PictureState& picture = state.picture;
-    return {
-        app.revision(),         state.delivery.version, state.drag.has_value(), state.theme,
-        picture.desqueezed,     picture.magnified,      picture.shows,          picture.scene,
-        state.large_type,       picture.spot_x,         picture.spot_y,         state.lesson_step,
-        state.library.revision, state.shelf.revision,   state.lesson,           state.open_working,
-        state.message,          picture.selected};
+    return {app.revision(),
+            state.delivery.version,
+            state.comparison.version,
+            state.drag.has_value(),
+            state.theme,
+            picture.desqueezed,
+            picture.magnified,
+            picture.shows,
+            picture.scene,
+            state.large_type,
+            picture.spot_x,
+            picture.spot_y,
+            state.lesson_step,
+            state.library.revision,
+            state.shelf.revision,
+            state.lesson,
+            state.open_working,
+            state.message,
+            picture.selected};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -153,6 +168,10 @@ struct Ui::Parts {
       saved_delivery = state.delivery.version;
       keep_delivery(state.delivery, platform);
     }
+    if (state.comparison.version != saved_comparison) {
+      saved_comparison = state.comparison.version;
+      keep_comparison(state.comparison, platform);
+    }
     if (state.theme != saved_theme) {
       saved_theme = state.theme;
       platform.store(kThemeKey, theme_key(state.theme));
@@ -181,6 +200,7 @@ struct Ui::Parts {
     if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
     saved_theme = state.theme;
     load_delivery(state.delivery, platform);
+    load_comparison(state.comparison, platform, app.library());
     saved_delivery = state.delivery.version;
     if (const auto kept = platform.stored(kPlanKey)) {
       if (auto plan = plan_from_json(*kept, app.library())) {

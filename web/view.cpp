@@ -169,8 +169,10 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   }
   if (delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);
+  view.comparison = make_comparison(app, state.comparison);
   Mirror next = make_mirror(app, state, view);
   add_delivery(next, view.delivery, state);
+  for (ResultRow& row : comparison_rows(view.comparison)) next.results.push_back(std::move(row));
   for (Control& control : next.controls) {
     if (const Control* before = view.mirror.find(control.id)) {
       control.rect = before->rect;

@@ -10,6 +10,7 @@
 
 #include "core/fdl/plan_delivery.h"
 #include "web/app.h"
+#include "web/comparison/data.h"
 #include "web/mirror.h"
 #include "web/picture/outlines.h"
 #include "web/ranking_rows.h"
@@ -23,6 +24,7 @@ struct View {
   PictureData picture;
   RankingRows ranking;
   std::optional<fdl::Delivery> delivery;
+  Comparison comparison;
   std::uint64_t version = 0;       ///< Grows with every rebuild that changed something.
   std::uint64_t rect_version = 0;  ///< Grows when a rectangle moved.
 

@@ -179,6 +179,35 @@ test('a lost drawing context comes back with the same scene', async () => {
   await close_clean(opened);
 });
 
+describe('two formats', () => {
+  for (const [name, device] of Object.entries({
+    phone: DEVICES.phone, landscape: DEVICES.phone_landscape, desktop: DEVICES.desktop,
+  })) {
+    test(`${name}: over each other, side by side, in the page's table, after a reload`, async () => {
+      const opened = await open_site(site, { device, reducedMotion: 'reduce' });
+      const { page } = opened;
+      await at_rest(page);
+      await set_all(page, { 'view:picture': 'compare' });
+      await keep_screenshot(page, `compare_nothing_${name}`);
+      await set_all(page, { 'compare:camera': 'birch' });
+      await keep_screenshot(page, `compare_overlay_${name}`);
+      const over = await picture(page);
+      await set_all(page, { 'view:scene': 'deck', 'view:picture': 'compare', 'compare:side-by-side': 'true' });
+      await keep_screenshot(page, `compare_beside_${name}`);
+      const beside = await picture(page);
+      const warm = ([r, g, b]) => r > g + 40 && r > b;
+      assert.ok(extent(over, warm).count < extent(beside, warm).count - 500, 'two sunsets are seen');
+      const cell = page.locator('[data-report="compare.mode.width_mm"] td');
+      assert.equal(await cell.textContent(), '26.96 mm against 36.19 mm, +34 %');
+      await page.reload();
+      await page.waitForFunction(() => window.widegate);
+      await at_rest(page);
+      assert.equal((await control(page, 'compare:camera')).edit_text, 'birch');
+      await close_clean(opened);
+    });
+  }
+});
+
 test('the pictures of every screen', async () => {
   for (const [name, device] of Object.entries({
     phone: DEVICES.phone, landscape: DEVICES.phone_landscape, desktop: DEVICES.desktop,

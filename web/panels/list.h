@@ -24,6 +24,7 @@ namespace widegate {
 [[nodiscard]] Panel choose_panel();
 [[nodiscard]] Panel delivery_panel();
 [[nodiscard]] Panel picture_panel();
+[[nodiscard]] Panel compare_panel();
 [[nodiscard]] Panel library_panel();
 [[nodiscard]] Panel handover_panel();
 [[nodiscard]] Panel lesson_panel();

@@ -11,6 +11,11 @@
 namespace widegate {
 namespace {
 
+/// Of the format that is compared: drawn in dots.
+bool is_second(OutlineKind kind) {
+  return kind == OutlineKind::second_mode || kind == OutlineKind::second_frame;
+}
+
 /// Where a leader may meet an outline, inside the drawing's box.
 LabelTarget label_target(const Outline& outline, const PictureScale& scale, const RectPx& area) {
   const RectPx box = scale.box(outline);
@@ -37,9 +42,13 @@ void draw_label(const DrawContext& context, const Outline& outline, const RectPx
   const bool two_lines = box.height >= 2 * line;
   const float first = two_lines ? y - line : y - line / 2;
   const bool selected = context.state.picture.selected == outline.key;
-  paint.line({box.x, first + line / 2}, {box.x + swatch - 4, first + line / 2},
-             outline_colour(colour, outline.kind),
-             outline_width(context.theme, outline.kind, selected));
+  const float gap = is_second(outline.kind) ? 4.0F : 0.0F;
+  const float dash = gap > 0 ? 4.0F : swatch - 4;
+  for (float x = box.x; x + dash <= box.x + swatch - 3; x += dash + gap) {
+    paint.line({x, first + line / 2}, {x + dash, first + line / 2},
+               outline_colour(colour, outline.kind),
+               outline_width(context.theme, outline.kind, selected));
+  }
   const RectPx text = {box.x + swatch, first, std::max(0.0F, box.width - swatch), line};
   paint.text(text, Align::left, TextStyle::caption, colour.text, outline.label);
   if (!two_lines) return;
@@ -73,6 +82,8 @@ Colour outline_colour(const Palette& palette, OutlineKind kind) {
     case OutlineKind::mode:
       return palette.mode;
     case OutlineKind::protection:
+    case OutlineKind::second_mode:
+    case OutlineKind::second_frame:
       return palette.protection;
     case OutlineKind::frame:
     case OutlineKind::other_frame:
@@ -84,7 +95,8 @@ Colour outline_colour(const Palette& palette, OutlineKind kind) {
 }
 
 float outline_width(const Theme& theme, OutlineKind kind, bool selected) {
-  const float base = kind == OutlineKind::frame ? 2.5F : 1.5F;
+  const bool frame = kind == OutlineKind::frame || kind == OutlineKind::second_frame;
+  const float base = frame ? 2.5F : 1.5F;
   const float heavier = theme.line_width > 1 ? 1.4F : 1.0F;
   return base * heavier + (selected ? 1.5F : 0.0F);
 }
@@ -134,6 +146,8 @@ void draw_outline(const DrawContext& context, const Outline& outline, const Pict
                             width);
   } else if (outline.kind == OutlineKind::protection) {
     dashed_box(paint, box, colour, width);
+  } else if (is_second(outline.kind)) {
+    dashed_box(paint, box, colour, width, 3, 4);
   } else {
     paint.outline(box, colour, width, outline.kind == OutlineKind::sensor ? 2.0F : 0.0F);
   }

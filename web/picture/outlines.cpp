@@ -25,11 +25,11 @@ Outline centred(std::string key, OutlineKind kind, double width_mm, double heigh
   return outline;
 }
 
-void add_sensor(PictureData& data, const App& app) {
-  const Plan& plan = app.plan();
-  const Camera* camera = find_row(plan.own.cameras, app.library().cameras, plan.format.camera);
+void add_sensor(PictureData& data, const Plan& plan, const Report& report,
+                const Catalogue& library) {
+  const Camera* camera = find_row(plan.own.cameras, library.cameras, plan.format.camera);
   if (camera == nullptr) return;
-  const ModeReport& mode = app.report().mode;
+  const ModeReport& mode = report.mode;
   const bool whole = camera->width_photosites == mode.width_photosites &&
                      camera->height_photosites == mode.height_photosites;
   if (whole) return;
@@ -109,11 +109,14 @@ void add_circle(PictureData& data, const CoverReport& cover) {
 }  // namespace
 
 PictureData picture_data(const App& app) {
+  return picture_data(app.plan(), app.report(), app.library());
+}
+
+PictureData picture_data(const Plan& plan, const Report& report, const Catalogue& library) {
   PictureData data;
-  const Report& report = app.report();
   if (!report.problems.empty() || report.frames.empty()) return data;
   data.squeeze = report.mode.squeeze;
-  add_sensor(data, app);
+  add_sensor(data, plan, report, library);
   add_mode(data, report.mode);
   for (std::size_t i = 0; i < report.frames.size(); ++i) {
     add_frame(data, report.frames[i], report.mode, i);

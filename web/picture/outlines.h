@@ -12,8 +12,17 @@
 
 namespace widegate {
 
-/// How an outline is drawn.
-enum class OutlineKind { sensor, mode, protection, frame, other_frame, circle };
+/// How an outline is drawn; the second ones are those of a format that is compared.
+enum class OutlineKind {
+  sensor,
+  mode,
+  protection,
+  frame,
+  other_frame,
+  circle,
+  second_mode,
+  second_frame
+};
 
 /// One outline. Millimetres from the centre of the sensor mode, x to the right, y down.
 struct Outline {
@@ -34,6 +43,8 @@ struct PictureData {
 };
 
 /// Empty for a report with problems.
+[[nodiscard]] PictureData picture_data(const Plan& plan, const Report& report,
+                                       const Catalogue& library);
 [[nodiscard]] PictureData picture_data(const App& app);
 
 }  // namespace widegate

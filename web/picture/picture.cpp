@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "web/picture/compare.h"
 #include "web/picture/magnifier.h"
 #include "web/picture/outline_paint.h"
 #include "web/picture/scale.h"
@@ -160,8 +161,9 @@ void draw_picture(DrawContext& context) {
   if (context.view.picture.outlines.empty()) return draw_nothing(context);
   switch (context.state.picture.shows) {
     case PictureKind::sensor:
-    case PictureKind::comparison:
       return draw_sensor(context);
+    case PictureKind::comparison:
+      return draw_comparison(context);
     case PictureKind::scene:
       return draw_scene(context);
   }

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "web/actions.h"
+#include "web/comparison/state.h"
 #include "web/picture_controls.h"
 #include "web/widgets/control_row.h"
 #include "web/widgets/parts.h"
@@ -22,11 +23,13 @@ struct Tool {
 };
 
 bool not_compared(const PictureState& state) { return state.shows != PictureKind::comparison; }
+bool compared(const PictureState& state) { return state.shows == PictureKind::comparison; }
 bool scene_shown(const PictureState& state) { return state.shows == PictureKind::scene; }
 
 constexpr std::array kTools = {
     Tool{kDesqueeze, "De-squeeze", Icon::whole, not_compared, "true", "false"},
     Tool{kScene, "Deck at dusk", Icon::scene, scene_shown, kDeck, kChart},
+    Tool{kSideBySide, "Side by side", Icon::scene, compared, "true", "false"},
     Tool{kMagnifier, "Magnifier", Icon::magnifier, scene_shown, "true", "false"},
 };
 

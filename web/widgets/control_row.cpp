@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "web/actions.h"
+#include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/library_desk.h"
 #include "web/picture_controls.h"
@@ -28,7 +29,8 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     context.state.large_type = text == "true";
   } else if (control.id == kLesson) {
     start_lesson(text, context.app, context.state, context.commands);
-  } else if (!set_picture_control(control.id, text, context.state)) {
+  } else if (!set_picture_control(control.id, text, context.state) &&
+             !set_comparison_control(control.id, text, context.app, context.state.comparison)) {
     context.commands.push_back(SetField{control.id, field_input(control.id, text), continuous});
   }
 }
