@@ -193,8 +193,7 @@ Lesson data_and_cards() {
            .claims = {}},
           {.title = "Twice the rate",
            .words = "At 48 frames a second the same card lasts half as long. What it plays back at "
-                    "24 is "
-                    "as long as before, only slower.",
+                    "24 is as long as before, only slower.",
            .question = Question::run,
            .figure = "run.screen_minutes_per_card",
            .edits = {{"/run/sensor_rate", "48"}},

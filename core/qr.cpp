@@ -17,7 +17,7 @@ std::optional<QrCode> make_qr(std::string_view text) {
   }
   QrCode qr;
   qr.size = qrcodegen_getSize(code.data());
-  qr.dark.reserve(static_cast<std::size_t>(qr.size * qr.size));
+  qr.dark.reserve(qr.index(0, qr.size));
   for (int y = 0; y < qr.size; ++y) {
     for (int x = 0; x < qr.size; ++x) {
       qr.dark.push_back(qrcodegen_getModule(code.data(), x, y));

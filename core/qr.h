@@ -11,7 +11,11 @@ namespace widegate {
 struct QrCode {
   int size = 0;            ///< Modules a side: 4 x version + 17.
   std::vector<bool> dark;  ///< Row by row.
-  [[nodiscard]] bool at(int x, int y) const { return dark[static_cast<std::size_t>(y * size + x)]; }
+  [[nodiscard]] std::size_t index(int x, int y) const {
+    return static_cast<std::size_t>(y) * static_cast<std::size_t>(size) +
+           static_cast<std::size_t>(x);
+  }
+  [[nodiscard]] bool at(int x, int y) const { return dark[index(x, y)]; }
 };
 
 inline constexpr int kQrQuietModules = 4;

@@ -28,8 +28,10 @@ double time_of(const Benchmark& benchmark, std::int64_t times) {
   return processor_time_ns() - start;
 }
 
-/// Doubles the count until a batch is long enough; warms up on the way.
+/// Doubles the count until a batch is long enough; warms up on the way. The first run, which sets
+/// up what the benchmark works on, does not count.
 std::int64_t batch_size(const Benchmark& benchmark) {
+  benchmark.run(1);
   std::int64_t times = 1;
   while (time_of(benchmark, times) < kBatchNs) {
     times *= 2;

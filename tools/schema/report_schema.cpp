@@ -14,13 +14,15 @@ struct Met {
   bool number = false, whole = false, range = false, flag = false, text = false, nothing = false;
   bool list = false;
   int times = 0;
-  std::vector<std::pair<std::string, Met>> members;  ///< Of an object; one member "" for a list.
+  std::vector<Met> members;  ///< Of an object; one member without a name for a list.
+  std::string name;
 
   Met& member(std::string_view key) {
-    for (auto& [name, met] : members) {
-      if (name == key) return met;
+    for (Met& met : members) {
+      if (met.name == key) return met;
     }
-    return members.emplace_back(std::string(key), Met{}).second;
+    members.emplace_back().name = key;
+    return members.back();
   }
 };
 
@@ -64,9 +66,9 @@ Json schema_of(const Met& met);
 Json object_schema(const Met& met) {
   Json schema = closed_object();
   Json required = Json::array();
-  for (const auto& [key, member] : met.members) {
-    schema["properties"][key] = schema_of(member);
-    if (member.times >= met.times) required.push_back(key);
+  for (const Met& member : met.members) {
+    schema["properties"][member.name] = schema_of(member);
+    if (member.times >= met.times) required.push_back(member.name);
   }
   if (!required.empty()) schema["required"] = std::move(required);
   return schema;
@@ -75,7 +77,7 @@ Json object_schema(const Met& met) {
 Json schema_of(const Met& met) {
   if (met.list) {
     Json list = {{"type", "array"}};
-    if (!met.members.empty()) list["items"] = schema_of(met.members.front().second);
+    if (!met.members.empty()) list["items"] = schema_of(met.members.front());
     return list;
   }
   if (!met.members.empty()) return object_schema(met);

@@ -76,12 +76,13 @@ double sooner(double a, double b) {
   return std::min(a, b);
 }
 
-constexpr double kUsualFrame_s = 1.0 / 60;
+/// Seconds.
+constexpr double kUsualFrame = 1.0 / 60;
 
 // After a rest the time that passed says nothing about the next frame.
 float frame_time(Host& host, double now_s) {
   const double passed = now_s - std::exchange(host.last_frame_s, now_s);
-  return static_cast<float>(passed > 0 && passed < 0.1 ? passed : kUsualFrame_s);
+  return static_cast<float>(passed > 0 && passed < 0.1 ? passed : kUsualFrame);
 }
 
 // The key that ImGui calls so, or none.

@@ -104,12 +104,15 @@ float outline_width(const Theme& theme, OutlineKind kind, bool selected) {
 /// Broken lines tell protection from the frame line without colour.
 void dashed_box(const Paint& paint, const RectPx& box, Colour colour, float width, float dash,
                 float gap) {
-  for (float x = box.x; x < right(box); x += dash + gap) {
+  const float pitch = dash + gap;
+  for (int i = 0; static_cast<float>(i) * pitch < box.width; ++i) {
+    const float x = box.x + static_cast<float>(i) * pitch;
     const float end = std::min(x + dash, right(box));
     paint.line({x, box.y}, {end, box.y}, colour, width);
     paint.line({x, bottom(box)}, {end, bottom(box)}, colour, width);
   }
-  for (float y = box.y; y < bottom(box); y += dash + gap) {
+  for (int i = 0; static_cast<float>(i) * pitch < box.height; ++i) {
+    const float y = box.y + static_cast<float>(i) * pitch;
     const float end = std::min(y + dash, bottom(box));
     paint.line({box.x, y}, {box.x, end}, colour, width);
     paint.line({right(box), y}, {right(box), end}, colour, width);
@@ -124,7 +127,9 @@ void hatch_uncovered(const Paint& paint, const PictureData& data, const PictureS
   const float step = 4;
   const float first = std::max(mode.y, clip.y);
   const float last = std::min(bottom(mode), bottom(clip));
-  for (float y = first + step / 2; y < last; y += step) {
+  const int lines = static_cast<int>(std::max(0.0F, (last - first) / step + 0.5F));
+  for (int i = 0; i < lines; ++i) {
+    const float y = first + (static_cast<float>(i) + 0.5F) * step;
     const double y_mm = static_cast<double>(y - scale.origin.y) / scale.y;
     const double inside = radius * radius - y_mm * y_mm;
     const double half = inside > 0 ? std::sqrt(inside) : 0;

@@ -1,6 +1,7 @@
 #include "web/widgets/paint.h"
 
 #include <algorithm>
+#include <cmath>
 #include <array>
 #include <cfloat>
 #include <string>
@@ -33,7 +34,7 @@ std::size_t break_after(std::string_view text, std::size_t from) {
 
 ImU32 ink(Colour colour, float opacity) {
   return IM_COL32(colour.red, colour.green, colour.blue,
-                  static_cast<int>(std::clamp(opacity, 0.0F, 1.0F) * 255 + 0.5F));
+                  static_cast<int>(std::lround(std::clamp(opacity, 0.0F, 1.0F) * 255)));
 }
 
 RectPx inset(const RectPx& box, float by) {
