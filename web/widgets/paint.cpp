@@ -1,9 +1,9 @@
 #include "web/widgets/paint.h"
 
 #include <algorithm>
-#include <cmath>
 #include <array>
 #include <cfloat>
+#include <cmath>
 #include <string>
 
 namespace widegate {
