@@ -13,7 +13,7 @@ constexpr double kHeadroomNeeded = 1;
 constexpr double kHeadroomCaution = 1.2;
 /// Nearer than about 21 focal lengths breathing shows on most lenses. common practice, no source
 constexpr double kCloseMagnification = 0.05;
-constexpr double kScaleRounding = 1e-9;
+constexpr double kScaleRounding = 1e-9;   // of what comes from fractions
 constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
 constexpr int kMostDecimals = 9;
 constexpr double kHoursPerDay = 24;
@@ -41,6 +41,9 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "Common top leaves the optical axis off the middle of the frame; tell everyone who aligns "
      "lenses and effects plates.",
      ""},
+    {Topic::frame_push_in, Question::frame, "frame.push_in", "percent", 1,
+     "There is room to push in by {have} %; {need} % is wanted.", "",
+     "There is room to push in by {have} %; {need} % is wanted."},
     {Topic::cover_unknown, Question::cover, "cover.unknown", "", 0, "",
      "No image circle is known for this lens. Ask the maker or test it on the camera.", ""},
     {Topic::cover_neighbour_circle, Question::cover, "cover.neighbour", "mm", 1, "",
@@ -106,6 +109,9 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The card writes {have} times the data rate.",
      "The card writes only {have} times the data rate; below {need} there is little to spare.",
      "The card writes {have} times the data rate: it cannot keep up."},
+    {Topic::store_minutes, Question::store, "store.minutes", "min", 1,
+     "A card lasts {have} minutes; {need} are wanted.", "",
+     "A card lasts {have} minutes; {need} are wanted."},
     {Topic::store_card_claim, Question::store, "store.card_claim", "", 0, "",
      "No standard's class guarantees this card's speed; test it full and warm.", ""},
     {Topic::store_codec_range, Question::store, "store.codec_range", "", 0, "",
@@ -181,6 +187,12 @@ void note_frame(Notes& notes, const Plan& plan, const Report& report) {
   });
   notes.caution_if(limited, Topic::anchor_limited);
   notes.caution_if(common, Topic::common_top);
+  const double room = plan.choose.min_push_in_percent;
+  if (room > 0 && !report.frames.empty()) {
+    const double have = report.frames.front().push_in_percent;
+    const bool enough = have >= room - kScaleRounding;
+    notes.add(Topic::frame_push_in, enough ? Severity::ok : Severity::fail, have, room);
+  }
 }
 
 void note_cover(Notes& notes, const Plan& plan, const Report& report) {
@@ -287,6 +299,11 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
                                                           : Severity::ok;
   notes.add(Topic::store_write_headroom, severity, headroom,
             severity == Severity::fail ? kHeadroomNeeded : kHeadroomCaution);
+  const double wanted = plan.choose.min_minutes_per_card;
+  if (wanted > 0) {
+    const double have = store.minutes_per_card.least;
+    notes.add(Topic::store_minutes, have < wanted ? Severity::fail : Severity::ok, have, wanted);
+  }
   notes.caution_if(!store.card_guaranteed, Topic::store_card_claim);
   notes.caution_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
   note_day(notes, plan, store);

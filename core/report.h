@@ -305,6 +305,8 @@ enum class Topic {
   store_two_copies,
   store_verification,
   resolve_written_requirements,
+  frame_push_in,
+  store_minutes,
 };
 
 /// One verdict. have, need are in `unit` ("" for none).

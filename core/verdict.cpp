@@ -135,6 +135,10 @@ std::string store_fault(const StoreReport& store, const Note& note) {
                ? "The card cannot keep up: " + short_number(note.have, 2) + " times the data rate"
                : "The card barely keeps up: " + short_number(note.have, 2) + " times the data rate";
   }
+  if (note.topic == Topic::store_minutes) {
+    return short_number(note.have, 0) + " min on a card; " + short_number(note.need, 0) +
+           " are wanted";
+  }
   if (note.topic == Topic::store_rotation) return "Copying cannot keep up with shooting";
   if (note.topic == Topic::store_verification) return "Copies are not verified";
   const std::string minutes = span_text(store.minutes_per_card, 0) + " min on a card";
@@ -145,6 +149,10 @@ std::string store_fault(const StoreReport& store, const Note& note) {
 std::string fault(const Plan& plan, const Report& report, Question question, const Note& note) {
   switch (question) {
     case Question::frame:
+      if (note.topic == Topic::frame_push_in) {
+        return "Room to push in by " + short_number(note.have, 1) + " %; " +
+               short_number(note.need, 1) + " % is wanted";
+      }
       return note.topic == Topic::anchor_limited ? "A frame line is held back by the mode's edge"
                                                  : frame_words(report) + ", common top";
     case Question::cover:

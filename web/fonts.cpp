@@ -8,8 +8,9 @@
 namespace widegate {
 namespace {
 
-ImFont* add_font(std::span<const unsigned char> data) {
+ImFont* add_font(std::span<const unsigned char> data, bool fallback = false) {
   ImFontConfig config;
+  config.MergeMode = fallback;
   config.FontDataOwnedByAtlas = false;
   // Dear ImGui takes a mutable pointer but, told that the data is not its own, does not write to
   // it.
@@ -19,6 +20,12 @@ ImFont* add_font(std::span<const unsigned char> data) {
 
 }  // namespace
 
-Fonts load_fonts() { return {add_font(kFontRegular), add_font(kFontSemibold)}; }
+Fonts load_fonts() {
+  ImFont* regular = add_font(kFontRegular);
+  ImFont* semibold = add_font(kFontSemibold);
+  // Accented letters of a name in a heading: a lighter letter is better than none.
+  add_font(kFontRegular, true);
+  return {regular, semibold};
+}
 
 }  // namespace widegate

@@ -8,3 +8,8 @@
 #define IMGUI_DISABLE_FILE_FUNCTIONS  // no file system in the browser
 #define IMGUI_DISABLE_OBSOLETE_FUNCTIONS
 #define IMGUI_DISABLE_DEFAULT_SHELL_FUNCTIONS
+
+// Dear ImGui reads with sscanf only settings from files and numbers typed into its own fields; there
+// are neither here, and the library function is large.
+#include <cstdio>
+#define sscanf(...) 0

@@ -374,5 +374,27 @@ TEST_CASE("The worst note of a question, whatever the others say") {
   CHECK(severity_key(Severity::fail) == "fail");
 }
 
+TEST_CASE("minutes and push-in that were asked for are judged, and only then") {
+  Report report = sound_report();
+  report.frames.front().push_in_percent = 10;
+  report.store.minutes_per_card = {20, 30};
+  CHECK(notes_with(Topic::frame_push_in, Plan{}, report).empty());
+  CHECK(notes_with(Topic::store_minutes, Plan{}, report).empty());
+  struct Row {
+    double asked_minutes, asked_percent;
+    Severity minutes, percent;
+  };
+  for (const Row& row : std::to_array<Row>({{20, 10, Severity::ok, Severity::ok},
+                                            {25, 5, Severity::fail, Severity::ok},
+                                            {5, 10.5, Severity::ok, Severity::fail}})) {
+    CAPTURE(row.asked_minutes);
+    Plan plan;
+    plan.choose.min_minutes_per_card = row.asked_minutes;
+    plan.choose.min_push_in_percent = row.asked_percent;
+    CHECK(note_about(Topic::store_minutes, plan, report).severity == row.minutes);
+    CHECK(note_about(Topic::frame_push_in, plan, report).severity == row.percent);
+  }
+}
+
 }  // namespace
 }  // namespace widegate

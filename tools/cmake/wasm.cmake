@@ -4,6 +4,8 @@
 function(widegate_browser_program target)
   target_link_options(${target} PRIVATE
     -sENVIRONMENT=web -sUSE_WEBGL2=1 -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2
+    -Wl,-mllvm,-inline-threshold=-30
+    -sGL_TRACK_ERRORS=0 -sGL_SUPPORT_AUTOMATIC_ENABLE_EXTENSIONS=0 -sSUPPORT_ERRNO=0 -sSUPPORT_LONGJMP=0
     -sALLOW_MEMORY_GROWTH=1 -sMALLOC=emmalloc -sFILESYSTEM=0 -sTEXTDECODER=2 -sDYNAMIC_EXECUTION=0
     -sINCOMING_MODULE_JS_API=canvas,onRuntimeInitialized,onAbort,locateFile,print,printErr ${ARGN})
 endfunction()
