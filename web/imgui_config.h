@@ -9,7 +9,7 @@
 #define IMGUI_DISABLE_OBSOLETE_FUNCTIONS
 #define IMGUI_DISABLE_DEFAULT_SHELL_FUNCTIONS
 
-// Dear ImGui reads with sscanf only settings from files and numbers typed into its own fields; there
-// are neither here, and the library function is large.
+// Dear ImGui reads with sscanf only settings from files and numbers typed into its own fields;
+// there are neither here, and the library function is large.
 #include <cstdio>
 #define sscanf(...) 0

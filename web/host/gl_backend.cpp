@@ -3,6 +3,8 @@
 // owns all GL state and sets what it needs itself, so what the backend "restores" may be constants.
 #include <GLES3/gl3.h>
 
+#include "imgui.h"
+
 namespace {
 
 // Questions asked once, at start, reach the context; those of every frame get WebGL's defaults.
@@ -39,4 +41,8 @@ GLboolean answer_flag(GLenum) { return GL_FALSE; }
 #define IMGUI_IMPL_OPENGL_ES3
 #define glGetIntegerv answer_integer
 #define glIsEnabled answer_flag
+// The backend reads the version of the shading language from its first line, which is the same here
+// always (imgui_config.h says why there is no sscanf).
+#undef sscanf
+#define sscanf(text, format, number, ...) (*(number) = 300)
 #include <backends/imgui_impl_opengl3.cpp>
