@@ -65,6 +65,15 @@ const python_rows = (text) => JSON.parse(execFileSync('python3', ['-c',
 /** What an independent reader of QR codes finds in a picture. */
 const read_qr = (file) => execFileSync('zbarimg', ['--quiet', '--nodbus', '--raw', file], { encoding: 'utf8' }).trimEnd();
 
+/** Waits until the address has caught up with what was typed: it is written with a delay. */
+async function settled_address() {
+  for (let before = null, now = await page.evaluate(() => location.hash); before !== now;) {
+    await page.waitForTimeout(700);
+    before = now;
+    now = await page.evaluate(() => location.hash);
+  }
+}
+
 const focal = async () => (await control(page, FOCAL)).value_text;
 
 test('the address follows the plan, once for many changes', async () => {
@@ -104,6 +113,7 @@ test('a link opened in place changes the plan; back and forward work; a damaged 
   const first = await page.evaluate(() => location.hash);
   await set_focal('75');
   await page.waitForFunction((old) => location.hash !== old, first);
+  await settled_address();
   await page.evaluate((hash) => { location.hash = hash; }, first);
   await at_rest(page);
   assert.equal(await focal(), '65');
