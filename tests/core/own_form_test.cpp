@@ -23,7 +23,9 @@ const Catalogue& library() {
 /// A form with these texts put in; every pointer must be one of the form's.
 OwnForm filled(OwnKind kind, const std::vector<std::pair<const char*, const char*>>& texts) {
   OwnForm form = blank_form(kind);
-  for (const auto& [pointer, text] : texts) {
+  for (const auto& entry : texts) {
+    const auto& pointer = entry.first;
+    const auto& text = entry.second;
     CAPTURE(pointer);
     CHECK(set_form_text(form, pointer, text));
   }
