@@ -27,7 +27,7 @@ class Step:
 
 
 def ctest(tree):
-    return ["ctest", "--test-dir", f"build/{tree}", "--verbose", "--output-on-failure", "-j", JOBS, "--timeout", "600",
+    return ["ctest", "--test-dir", f"build/{tree}", "--verbose", "--output-on-failure", "-j", JOBS, "--timeout", "1500",
             "--no-tests=error"]
 
 
