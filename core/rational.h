@@ -41,16 +41,29 @@ class Rational {
   [[nodiscard]] constexpr std::int64_t ceil() const { return -Rational(-num_, den_).floor(); }
 
   friend constexpr Rational operator+(Rational a, Rational b) {
+    if (all_short(a, b)) {
+      return reduce_small(a.num_ * b.den_ + b.num_ * a.den_, a.den_ * b.den_);
+    }
     return reduce(Int128{a.num_} * b.den_ + Int128{b.num_} * a.den_, Int128{a.den_} * b.den_);
   }
   friend constexpr Rational operator-(Rational a, Rational b) {
+    if (all_short(a, b)) {
+      return reduce_small(a.num_ * b.den_ - b.num_ * a.den_, a.den_ * b.den_);
+    }
     return reduce(Int128{a.num_} * b.den_ - Int128{b.num_} * a.den_, Int128{a.den_} * b.den_);
   }
   friend constexpr Rational operator*(Rational a, Rational b) {
+    if (all_short(a, b)) return reduce_small(a.num_ * b.num_, a.den_ * b.den_);
     return reduce(Int128{a.num_} * b.num_, Int128{a.den_} * b.den_);
   }
   friend constexpr Rational operator/(Rational a, Rational b) {
-    if (!a.ok() || !b.ok()) return reduce(0, 0);
+    if (!a.ok() || !b.ok()) return in_terms(0, 0);
+    if (all_short(a, b)) {
+      const bool up = b.num_ >= 0;
+      const std::int64_t top = a.num_ * b.den_;
+      const std::int64_t bottom = a.den_ * b.num_;
+      return up ? reduce_small(top, bottom) : reduce_small(-top, -bottom);
+    }
     return reduce(Int128{a.num_} * b.den_, Int128{a.den_} * b.num_);
   }
   friend constexpr bool operator==(Rational a, Rational b) {
@@ -59,6 +72,7 @@ class Rational {
   friend constexpr std::partial_ordering operator<=>(Rational a, Rational b) {
     if (!a.ok() || !b.ok()) return std::partial_ordering::unordered;
     if (a.den_ == b.den_) return a.num_ <=> b.num_;
+    if (all_short(a, b)) return a.num_ * b.den_ <=> b.num_ * a.den_;
     const Int128 left = Int128{a.num_} * b.den_;
     const Int128 right = Int128{b.num_} * a.den_;
     if (left < right) return std::partial_ordering::less;
@@ -83,10 +97,20 @@ class Rational {
     }
     return reduce_small(static_cast<std::int64_t>(num), static_cast<std::int64_t>(den));
   }
-  // Nearly every fraction; 128-bit division is a slow library call.
+  // Products of short terms fit 64 bits; those of 128 are slow library calls where the processor
+  // has no such multiplication.
+  static constexpr bool all_short(Rational a, Rational b) {
+    return is_short(a.num_) && is_short(a.den_) && is_short(b.num_) && is_short(b.den_);
+  }
+  static constexpr bool is_short(std::int64_t term) {
+    return term == static_cast<std::int32_t>(term);
+  }
+  // Nearly every fraction; the denominator is not negative.
   static constexpr Rational reduce_small(std::int64_t num, std::int64_t den) {
-    if (den == 1) return in_terms(num, den);
-    const auto divisor = static_cast<std::int64_t>(common_divisor(num < 0 ? -num : num, den));
+    if (den <= 1) return in_terms(den == 1 ? num : 0, den);
+    const auto size = static_cast<std::uint64_t>(num < 0 ? -num : num);
+    const auto divisor =
+        static_cast<std::int64_t>(short_divisor(size, static_cast<std::uint64_t>(den)));
     return divisor == 1 ? in_terms(num, den) : in_terms(num / divisor, den / divisor);
   }
   static constexpr Rational in_terms(std::int64_t num, std::int64_t den) {
@@ -104,8 +128,9 @@ class Rational {
       a = b;
       b = rest;
     }
-    auto x = static_cast<std::uint64_t>(a);
-    auto y = static_cast<std::uint64_t>(b);
+    return short_divisor(static_cast<std::uint64_t>(a), static_cast<std::uint64_t>(b));
+  }
+  static constexpr std::uint64_t short_divisor(std::uint64_t x, std::uint64_t y) {
     if (x == 0 || y == 0) return x | y;
     const int shift = __builtin_ctzll(x | y);
     x >>= __builtin_ctzll(x);
@@ -118,7 +143,7 @@ class Rational {
       }
       y -= x;
     }
-    return Int128{x} << shift;
+    return x << shift;
   }
 
   std::int64_t num_ = 0;

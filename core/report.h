@@ -2,6 +2,7 @@
 // Filled by evaluate.h; listed once, with JSON keys, in report_fields.h; explained in working.h.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -118,12 +119,45 @@ struct CoverReport {
       longest_uncovering_focal_mm;  ///< Longest focal that fails the main frame line.
 };
 
-/// The same view in another mode.
+/// The same view in another mode. Both ids are views into the list they come from.
 struct EquivalentFocal {
-  std::string camera;
-  std::string mode;
+  std::string_view camera;
+  std::string_view mode;
   double matched_extent_mm = 0;  ///< Width (times squeeze), height or diagonal of that mode.
   double focal_mm = 0;
+};
+
+/// The rows of EquivalentFocal. The ids of all of them stand in one text: there is a row for nearly
+/// every mode of the library in each report, and a report for each frame of a drag.
+class EquivalentFocals {
+ public:
+  void reserve(std::size_t rows, std::size_t id_bytes) {
+    rows_.reserve(rows);
+    ids_.reserve(id_bytes);
+  }
+  void add(const EquivalentFocal& row) {
+    rows_.push_back(
+        {row.matched_extent_mm, row.focal_mm, ids_.size(), row.camera.size(), row.mode.size()});
+    ids_ += row.camera;
+    ids_ += row.mode;
+  }
+  [[nodiscard]] std::size_t size() const { return rows_.size(); }
+  /// Row i, below size().
+  [[nodiscard]] EquivalentFocal operator[](std::size_t i) const {
+    const Row& row = rows_[i];
+    const std::string_view ids = ids_;
+    return {ids.substr(row.at, row.camera_bytes),
+            ids.substr(row.at + row.camera_bytes, row.mode_bytes), row.matched_extent_mm,
+            row.focal_mm};
+  }
+
+ private:
+  struct Row {
+    double matched_extent_mm, focal_mm;
+    std::size_t at, camera_bytes, mode_bytes;
+  };
+  std::vector<Row> rows_;
+  std::string ids_;
 };
 
 /// Depth of field for one circle of confusion and focal length.
@@ -156,7 +190,7 @@ struct SeeReport {
   DepthOfField depth;             ///< Vertical (marked) focal length; used for the verdict.
   DepthOfField horizontal_depth;  ///< For an anamorphic lens: focal length over squeeze.
   double matched_extent_mm = 0;   ///< Of this mode; see EquivalentFocal.
-  std::vector<EquivalentFocal> equivalent_focal;
+  EquivalentFocals equivalent_focal;
   MatchBy match = MatchBy::width;
 };
 

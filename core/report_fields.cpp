@@ -190,9 +190,10 @@ void visit_depth(const DepthOfField& depth, Visitor& v) {
   optional_number(v, "far_m", depth.far_m);
 }
 
-void visit_equivalents(const std::vector<EquivalentFocal>& rows, Visitor& v) {
+void visit_equivalents(const EquivalentFocals& rows, Visitor& v) {
   v.begin_list("equivalent_focal_mm");
-  for (const EquivalentFocal& row : rows) {
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const EquivalentFocal row = rows[i];
     v.begin_object("");
     v.text("camera", row.camera);
     v.text("mode", row.mode);

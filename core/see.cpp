@@ -47,10 +47,17 @@ bool considered(const Plan& plan, const Camera& camera) {
          std::find(chosen.begin(), chosen.end(), camera.id) != chosen.end();
 }
 
-std::size_t count_modes(const std::vector<Camera>& cameras) {
-  std::size_t count = 0;
-  for (const Camera& camera : cameras) count += camera.modes.size();
-  return count;
+void reserve_equivalents(EquivalentFocals& rows, const std::vector<Camera>& own,
+                         const std::vector<Camera>& library) {
+  std::size_t modes = 0;
+  std::size_t id_bytes = 0;
+  for (const auto* cameras : {&own, &library}) {
+    for (const Camera& camera : *cameras) {
+      modes += camera.modes.size();
+      for (const SensorMode& mode : camera.modes) id_bytes += camera.id.size() + mode.id.size();
+    }
+  }
+  rows.reserve(modes, id_bytes);
 }
 
 void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
@@ -61,12 +68,12 @@ void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
     const bool chosen = camera.id == plan.format.camera;
     for (const SensorMode& mode : camera.modes) {
       if (chosen && mode.id == plan.format.mode) continue;
-      EquivalentFocal& row = see.equivalent_focal.emplace_back();
-      row.camera = camera.id;
-      row.mode = mode.id;
-      row.matched_extent_mm =
+      const double extent =
           matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
-      row.focal_mm = plan.lens.focal_mm * row.matched_extent_mm / see.matched_extent_mm;
+      see.equivalent_focal.add({.camera = camera.id,
+                                .mode = mode.id,
+                                .matched_extent_mm = extent,
+                                .focal_mm = plan.lens.focal_mm * extent / see.matched_extent_mm});
     }
   }
 }
@@ -191,7 +198,7 @@ SeeReport see_report(const Plan& plan, const Geometry& geometry, const FrameRepo
   see.match = plan.lens.match;
   see.matched_extent_mm = matched_extent(
       plan.lens.match, geometry.squeeze.to_double() * geometry.width.value, geometry.height.value);
-  see.equivalent_focal.reserve(count_modes(plan.own.cameras) + count_modes(library.cameras));
+  reserve_equivalents(see.equivalent_focal, plan.own.cameras, library.cameras);
   add_equivalents(see, plan, geometry, plan.own.cameras);
   add_equivalents(see, plan, geometry, library.cameras);
   return see;
