@@ -48,6 +48,12 @@ struct PictureState {
   float spot_x = 0.02F, spot_y = 0.03F;  ///< What it looks at; the mode runs from -1 to 1.
 };
 
+/// How high a section was when it was last drawn, CSS pixels.
+struct PanelHeight {
+  std::string_view id;  ///< Of a row of panels(), which is static.
+  float height = 0;
+};
+
 struct PanelState {
   ThemeChoice theme = ThemeChoice::system;
   ThemeChoice theme_before = ThemeChoice::system;  ///< To go back to from sunlight.
@@ -63,8 +69,10 @@ struct PanelState {
   bool reveal_focus = false;           ///< Scroll to it in the next frame.
   std::string jump;                    ///< Section to scroll to in the next frame.
   std::string current;                 ///< Section at the top of the column.
+  std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
   bool all_formats = false;            ///< The whole ranking is shown.
+  std::string same_view_camera;        ///< Whose modes get a focal length; empty for none.
   bool large_type = false;             ///< For a wall: everything half as large again.
   std::string lesson;                  ///< Id of the lesson under way; empty for none.
   std::size_t lesson_step = 0;

@@ -12,6 +12,7 @@
 #include "core/working.h"
 #include "web/delivery/data.h"
 #include "web/panels/list.h"
+#include "web/same_view.h"
 #include "web/screen_controls.h"
 
 namespace widegate {
@@ -129,6 +130,9 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   for (Reading& figure : readings(app.plan(), app.report())) {
     mirror.results.push_back(result_row(figure));
   }
+  for (ResultRow& row : same_view_rows(app, state.same_view_camera)) {
+    mirror.results.push_back(std::move(row));
+  }
   mirror.working = working_text(app, state.open_working);
   mirror.lesson = lesson_text(app, state);
   mirror.message = state.message;
@@ -144,6 +148,19 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
                       : "This plan cannot be worked out: expected " + problems.front().accepted;
   }
   return mirror;
+}
+
+/// Controls stay where they were drawn until they are drawn again. Nearly always the list is as
+/// long as it was, and each control at its old place in it.
+void keep_rects(std::vector<Control>& controls, const Mirror& before) {
+  for (std::size_t i = 0; i < controls.size(); ++i) {
+    Control& control = controls[i];
+    const bool same_place = i < before.controls.size() && before.controls[i].id == control.id;
+    const Control* found = same_place ? &before.controls[i] : before.find(control.id);
+    if (found == nullptr) continue;
+    control.rect = found->rect;
+    control.visible = found->visible;
+  }
 }
 
 }  // namespace
@@ -173,12 +190,7 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   Mirror next = make_mirror(app, state, view);
   add_delivery(next, view.delivery, state);
   for (ResultRow& row : comparison_rows(view.comparison)) next.results.push_back(std::move(row));
-  for (Control& control : next.controls) {
-    if (const Control* before = view.mirror.find(control.id)) {
-      control.rect = before->rect;
-      control.visible = before->visible;
-    }
-  }
+  keep_rects(next.controls, view.mirror);
   next.surfaces = std::move(view.mirror.surfaces);
   view.mirror = std::move(next);
   ++view.version;

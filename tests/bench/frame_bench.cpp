@@ -52,9 +52,27 @@ class Phone {
 
   Ui& ui() { return ui_; }
 
+  /// Puts a finger on a slider's track; returns how far it may move to either side.
+  float hold_slider(std::string_view id) {
+    ui_.focus(id);
+    for (int i = 0; i < 5; ++i) draw();
+    const RectPx track = ui_.mirror().find(id)->rect;
+    at_ = {track.x + track.width / 2, track.y + track.height / 2};
+    ImGuiIO& io = ImGui::GetIO();
+    io.AddMouseSourceEvent(ImGuiMouseSource_TouchScreen);
+    io.AddMousePosEvent(at_.x, at_.y);
+    draw();
+    io.AddMouseButtonEvent(0, true);
+    for (int i = 0; i < 5; ++i) draw();
+    return track.width / 8;
+  }
+
+  void drag_by(float side) { ImGui::GetIO().AddMousePosEvent(at_.x + side, at_.y); }
+
  private:
   NoPlatform platform_;
   FrameInput input_;
+  ImVec2 at_;
   Ui ui_;
 };
 
@@ -70,13 +88,22 @@ void draw_still_frame(std::int64_t times) {
 
 void draw_dragged_frame(std::int64_t times) {
   static Phone phone;
+  static float side = phone.hold_slider("/lens/focal_mm");
+  for (std::int64_t i = 0; i < times; ++i) {
+    side = -side;
+    phone.drag_by(side);
+    phone.draw();
+    keep(ImGui::GetDrawData());
+  }
+}
+
+void change_a_value(std::int64_t times) {
+  static Phone phone;
   static int focal = 20;
   for (std::int64_t i = 0; i < times; ++i) {
     focal = focal == 20 ? 21 : 20;
-    phone.ui().set("/lens/focal_mm", std::to_string(focal));
+    keep(phone.ui().set("/lens/focal_mm", std::to_string(focal)));
     phone.draw();
-    phone.draw();
-    keep(ImGui::GetDrawData());
   }
 }
 

@@ -52,6 +52,7 @@ std::vector<Benchmark> all_benchmarks() {
        .run = draw_dragged_frame,
        .native_budget_ns = 2e6,
        .wasm_budget_ns = 4e6},
+      {.name = "a value is set, all is made anew, kept and drawn", .run = change_a_value},
   };
 }
 

@@ -72,6 +72,36 @@ TEST_CASE("one drag is one step back") {
   CHECK(screen.value("/lens/focal_mm") == after);
 }
 
+TEST_CASE("what a drag left undrawn out of sight is where a fresh screen has it") {
+  Screen screen(phone());
+  screen.settle();
+  screen.reveal("/lens/focal_mm");
+  const RectPx track = screen.control("/lens/focal_mm").rect;
+  const RectPx below = screen.control("/store/card").rect;
+  screen.move_to(track.x + track.width / 2, middle_y(track));
+  screen.settle();
+  screen.press();
+  screen.settle();
+  for (int step = 1; step <= 20; ++step) {
+    screen.move_to(track.x + track.width * (0.5F + 0.02F * static_cast<float>(step)),
+                   middle_y(track));
+    screen.frame();
+    CHECK_FALSE(screen.control("/store/card").visible);
+  }
+  CHECK(screen.control("/store/card").rect == below);
+  screen.lift();
+  screen.settle();
+  Screen fresh(phone(), screen.platform.kept);
+  fresh.settle();
+  REQUIRE(fresh.value("/lens/focal_mm") == screen.value("/lens/focal_mm"));
+  fresh.reveal("/lens/focal_mm");
+  const float moved =
+      screen.control("/lens/focal_mm").rect.y - fresh.control("/lens/focal_mm").rect.y;
+  for (const std::string_view id : {"/store/card", "/format/camera", "/shooting/days"}) {
+    CHECK(screen.control(id).rect.y - fresh.control(id).rect.y == moved);
+  }
+}
+
 TEST_CASE("values are typed as people write them") {
   Screen screen(phone());
   screen.settle();

@@ -81,10 +81,14 @@ Control camera_control(const App& app, const ComparisonState& state) {
   if (state.kept) {
     put_item(control, std::string(kKept), "The plan that was kept: " + state.kept->title, true);
   }
-  const Catalogue cameras = merged_catalogue(app.library(), app.plan().own);
-  for (const Camera& camera : cameras.cameras) {
-    put_item(control, camera.id, camera.name,
-             !state.kept && state.format && state.format->camera == camera.id);
+  const std::vector<Camera>& own = app.plan().own.cameras;
+  const std::vector<Camera>& library = app.library().cameras;
+  for (const auto* cameras : {&own, &library}) {
+    for (const Camera& camera : *cameras) {
+      if (cameras == &library && find_row(own, camera.id) != nullptr) continue;
+      put_item(control, camera.id, camera.name,
+               !state.kept && state.format && state.format->camera == camera.id);
+    }
   }
   return control;
 }

@@ -160,12 +160,38 @@ void note_current(DrawContext& context, const Panel& panel, float top, float low
   if (top <= line && low > line) context.state.current = panel.id;
 }
 
+void note_height(PanelState& state, const Panel& panel, float height) {
+  for (PanelHeight& each : state.heights) {
+    if (each.id != panel.id) continue;
+    each.height = height;
+    return;
+  }
+  state.heights.push_back({panel.id, height});
+}
+
+/// While something is dragged, what nobody sees keeps the height it had: the drag gets the time,
+/// and nothing above the finger moves what lies under it. Drawn afresh when the drag ends.
+bool rests_out_of_sight(DrawContext& context, const Panel& panel, float top) {
+  PanelState& state = context.state;
+  if (!state.drag || state.reveal_focus || !state.jump.empty()) return false;
+  for (const PanelHeight& each : state.heights) {
+    if (each.id != panel.id) continue;
+    const RectPx& column = context.layout.column;
+    if (top + each.height > column.y && top < bottom(column)) return false;
+    static_cast<void>(take_row(each.height));
+    note_current(context, panel, top, top + each.height);
+    return true;
+  }
+  return false;
+}
+
 }  // namespace
 
 void draw_panel(DrawContext& context, const Panel& panel) {
   const Section* section = find_section(context.view, panel.id);
   if (section == nullptr) return;
   const float top = ImGui::GetCursorScreenPos().y;
+  if (rests_out_of_sight(context, panel, top)) return;
   if (context.state.jump == panel.id) {
     ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
     context.state.jump.clear();
@@ -187,6 +213,7 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   ImGui::PopID();
   const float low = ImGui::GetCursorScreenPos().y;
   note_current(context, panel, top, low);
+  note_height(context.state, panel, low - top);
   const RectPx& column = context.layout.column;
   context.paint().line({column.x, low}, {right(column), low}, context.theme.colour.line,
                        context.theme.line_width);
