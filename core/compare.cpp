@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cmath>
+#include <cstddef>
 
 #include "core/readings.h"
 
@@ -39,6 +40,9 @@ constexpr std::array kRows = {
               [](const Report& r) { return r.headline.data_rate_megabits_per_s; }},
 };
 
+/// Behind the field of view.
+constexpr std::ptrdiff_t kSameViewPlace = 4;
+
 std::string words(Span value, int decimals) {
   const std::string least = short_number(value.least, decimals);
   const std::string most = short_number(value.most, decimals);
@@ -54,6 +58,19 @@ std::string change_words(double first, double second) {
   return (share > 0 ? "+" : "−") + short_number(percent, percent < 10 ? 1 : 0) + " %";
 }
 
+/// The first's focal length beside the one that sees as much on the second's mode.
+Difference same_view(const Report& first, const Report& second) {
+  constexpr int kDecimals = 1;
+  const double here = first.see.focal_mm;
+  const double there = here * second.see.matched_extent_mm / first.see.matched_extent_mm;
+  return {"see.focal_mm",
+          "Focal length, same view",
+          "mm",
+          words(one(here), kDecimals),
+          words(one(there), kDecimals),
+          change_words(here, there)};
+}
+
 }  // namespace
 
 std::vector<Difference> differences(const Report& first, const Report& second) {
@@ -65,6 +82,7 @@ std::vector<Difference> differences(const Report& first, const Report& second) {
     rows.push_back({row.key, row.label, row.unit, words(a, row.decimals), words(b, row.decimals),
                     change_words(a.least, b.least)});
   }
+  rows.insert(rows.begin() + kSameViewPlace, same_view(first, second));
   return rows;
 }
 

@@ -12,6 +12,7 @@
 #include "web/library_desk.h"
 #include "web/panels/list.h"
 #include "web/picture_controls.h"
+#include "web/same_view.h"
 #include "web/shelf_desk.h"
 
 namespace widegate {
@@ -148,6 +149,7 @@ Control screen_control(const Source& source, std::string_view id) {
   if (id == kTheme) return theme_control(source);
   if (id == kLargeType) return large_control(source);
   if (auto control = picture_control(id, source.app, source.state)) return *control;
+  if (id == kSameView) return same_view_control(source.app, source.state.same_view_camera);
   if (id == kFormat) return format_control(source);
   if (id == kLesson) return lesson_control(source);
   if (id.starts_with(kShelfPrefix)) return shelf_control(id, source.app, source.state);

@@ -52,7 +52,7 @@ struct ViewInputs {
   float spot_x = 0, spot_y = 0;
   std::size_t lesson_step = 0;
   std::uint64_t library = 0, shelf = 0;
-  std::string lesson, working, message, outline;
+  std::string lesson, working, message, outline, same_view;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
 
@@ -101,7 +101,8 @@ struct Ui::Parts {
             state.lesson,
             state.open_working,
             state.message,
-            picture.selected};
+            picture.selected,
+            state.same_view_camera};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.

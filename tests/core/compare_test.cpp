@@ -29,7 +29,7 @@ const Difference& row(const std::vector<Difference>& rows, std::string_view key)
 TEST_CASE("compare: a plan against itself is the same in everything") {
   const Report report = report_of(Plan{});
   const auto rows = differences(report, report);
-  REQUIRE(rows.size() == 9);
+  REQUIRE(rows.size() == 10);
   for (const Difference& each : rows) {
     CHECK(each.change == "the same");
     CHECK(each.first == each.second);
@@ -55,4 +55,16 @@ TEST_CASE("compare: nothing when a plan cannot be worked out") {
   broken.format.mode = "no-such-mode";
   CHECK(differences(report_of(Plan{}), report_of(broken)).empty());
   CHECK(differences(report_of(broken), report_of(Plan{})).empty());
+}
+
+TEST_CASE("compare: the focal length with the same view follows the widths of the modes") {
+  Plan plan;
+  const Report alder = report_of(plan);
+  plan.format.camera = "birch";
+  const Report birch = report_of(plan);
+  const auto rows = differences(alder, birch);
+  // 35 mm · (6240 · 5.8 µm) / (4992 · 5.4 µm), by hand.
+  CHECK(row(rows, "see.focal_mm").first == "35");
+  CHECK(row(rows, "see.focal_mm").second == "47");
+  CHECK(rows[4].key == "see.focal_mm");
 }

@@ -2,9 +2,11 @@
 #include <doctest/doctest.h>
 
 #include <string>
+#include <vector>
 
 #include "tests/web/harness.h"
 #include "web/comparison/state.h"
+#include "web/same_view.h"
 
 using namespace widegate;
 using namespace widegate::test;
@@ -105,4 +107,31 @@ TEST_CASE("without anything to compare with, a press on the picture keeps the pl
     screen.tap(195, y);
   }
   CHECK(screen.control(kCompareCamera).edit_text == "kept");
+}
+
+TEST_CASE(
+    "the same view on another camera: a focal length for each of its modes, with its working") {
+  Screen screen(devices()[3]);
+  screen.settle();
+  const std::string_view key = "see.equivalent_focal_mm.";
+  const auto listed = [&screen, key] {
+    std::vector<ResultRow> rows;
+    for (const ResultRow& each : screen.ui.mirror().results) {
+      if (each.key.starts_with(key)) rows.push_back(each);
+    }
+    return rows;
+  };
+  CHECK(listed().empty());
+  set(screen, kSameView, "birch");
+  const auto rows = listed();
+  REQUIRE(rows.size() > 3);
+  CHECK(rows.front().label == "Whole sensor, 3:2");
+  CHECK(rows.front().value_text == "47");
+  screen.ui.show_working(rows.front().working);
+  CHECK(screen.ui.mirror().working.result == "46.9907407407 mm");
+  CHECK(screen.ui.mirror().working.numbers.size() == 1);
+  set(screen, kSameView, "no-such-camera");
+  CHECK(listed().empty());
+  set(screen, kSameView, "alder");
+  CHECK(listed().size() > 3);
 }

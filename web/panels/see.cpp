@@ -2,6 +2,7 @@
 #include <array>
 
 #include "web/panels/list.h"
+#include "web/same_view.h"
 
 namespace widegate {
 
@@ -14,11 +15,13 @@ Panel see_panel() {
       {"/lens/wanted_width_m", true},
       {"/lens/wanted_height_m", true},
   });
+  static constexpr auto kExtra = std::to_array<std::string_view>({kSameView});
   return {.id = "see",
           .title = "See",
           .question = "What is in the picture from here?",
           .topic = Question::see,
-          .fields = kFields};
+          .fields = kFields,
+          .extra_controls = kExtra};
 }
 
 }  // namespace widegate

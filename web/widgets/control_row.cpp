@@ -7,6 +7,7 @@
 #include "web/controls.h"
 #include "web/library_desk.h"
 #include "web/picture_controls.h"
+#include "web/same_view.h"
 #include "web/screen_controls.h"
 #include "web/shelf_desk.h"
 #include "web/widgets/parts.h"
@@ -25,6 +26,8 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     context.state.asked_plan = text;
   } else if (control.id == kTheme) {
     context.state.theme = theme_from_key(text);
+  } else if (control.id == kSameView) {
+    context.state.same_view_camera = text;
   } else if (control.id == kLargeType) {
     context.state.large_type = text == "true";
   } else if (control.id == kLesson) {

@@ -1,0 +1,57 @@
+#include "web/same_view.h"
+
+#include "core/readings.h"
+
+namespace widegate {
+namespace {
+
+constexpr int kDecimals = 1;
+
+ResultRow row_of(const Camera& camera, const EquivalentFocal& focal, std::size_t place) {
+  const SensorMode* mode = find_row(camera.modes, focal.mode);
+  ResultRow row;
+  row.section = "see";
+  row.key = "see.equivalent_focal_mm." + std::to_string(place) + ".focal_mm";
+  row.label = mode != nullptr ? mode->name : std::string(focal.mode);
+  row.value_text = short_number(focal.focal_mm, kDecimals);
+  row.unit = "mm";
+  row.working = row.key;
+  row.main = true;
+  return row;
+}
+
+}  // namespace
+
+Control same_view_control(const App& app, std::string_view camera) {
+  Control control;
+  control.id = kSameView;
+  control.kind = ControlKind::choice;
+  control.section = "see";
+  control.label = "The same view on";
+  control.edit_text = camera;
+  control.value_text = "No other camera";
+  control.choices.push_back({"", control.value_text, {}});
+  const std::vector<Camera>& own = app.plan().own.cameras;
+  const std::vector<Camera>& library = app.library().cameras;
+  for (const auto* cameras : {&own, &library}) {
+    for (const Camera& each : *cameras) {
+      if (cameras == &library && find_row(own, each.id) != nullptr) continue;
+      control.choices.push_back({each.id, each.name, {}});
+      if (each.id == camera) control.value_text = each.name;
+    }
+  }
+  return control;
+}
+
+std::vector<ResultRow> same_view_rows(const App& app, std::string_view camera) {
+  std::vector<ResultRow> rows;
+  const Camera* row = find_row(app.plan().own.cameras, app.library().cameras, camera);
+  if (row == nullptr) return rows;
+  const EquivalentFocals& focals = app.report().see.equivalent_focal;
+  for (std::size_t i = 0; i < focals.size(); ++i) {
+    if (focals[i].camera == camera) rows.push_back(row_of(*row, focals[i], i));
+  }
+  return rows;
+}
+
+}  // namespace widegate
