@@ -88,7 +88,7 @@ constexpr auto kData = static_cast<std::size_t>(Criterion::data);
 Values values_of(const FormatFigures& figures, double sensor_rate) {
   const double spare_speed =
       figures.rate_ceiling ? std::max(0.0, 1 - sensor_rate / figures.rate_ceiling->to_double()) : 1;
-  return {figures.frame_area_mm2, figures.frame_photosites, spare_speed,
+  return {figures.frame_area_mm2, figures.frame_pixels, spare_speed,
           figures.bytes_per_s ? figures.bytes_per_s->most : 0};
 }
 
@@ -137,7 +137,7 @@ void score(std::vector<RankedFormat>& formats, const Plan& plan) {
 Merits merits_of(const FormatFigures& figures) {
   const double ceiling = figures.rate_ceiling ? figures.rate_ceiling->to_double()
                                               : std::numeric_limits<double>::infinity();
-  return {figures.frame_area_mm2, figures.frame_photosites, ceiling,
+  return {figures.frame_area_mm2, figures.frame_pixels, ceiling,
           figures.bytes_per_s ? -figures.bytes_per_s->most : 0};
 }
 

@@ -42,14 +42,15 @@ struct Ranking {
 /// of all when it is empty, with this plan's deliverable, lens, speed and card. One's own camera
 /// stands in for a library camera of the same id.
 ///
-/// Shares: frame area, photosites in the frame line and slowest data rate (largest bound) over the
+/// Shares: frame area, pixels of the frame line (photosites, or recorded pixels where fewer are
+/// written) and slowest data rate (largest bound) over the
 /// best accepted format's; for speed what the ceiling has to spare, 1 - sensor rate / ceiling
 /// (1 when unlimited), over the best. A share of the best changes only when the best does, so a
 /// format that another one dominates cannot alter the order of those above it. The score is the
 /// mean of the shares by the plan's weights; only their proportions count; 0 for all when every
 /// weight is 0.
 ///
-/// On the Pareto front: of the accepted, no other has at least its area, photosites and ceiling at
+/// On the Pareto front: of the accepted, no other has at least its area, pixels and ceiling at
 /// no higher data rate and is better in one of them.
 ///
 /// Time and memory grow with the number of formats n; sorting takes n log n and the front

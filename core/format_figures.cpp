@@ -1,5 +1,7 @@
 #include "core/format_figures.h"
 
+#include <algorithm>
+
 #include "core/cover.h"
 #include "core/frame.h"
 #include "core/geometry.h"
@@ -162,6 +164,18 @@ ModeFigures mode_figures(const Conditions& conditions, const SensorMode& mode) {
   return figures;
 }
 
+namespace {
+
+/// An in-camera resample cannot add to what was read, only take away.
+double kept_share(const Geometry& geometry) {
+  const auto read = static_cast<double>(geometry.width_photosites * geometry.height_photosites);
+  const auto written =
+      static_cast<double>(geometry.recorded_width_pixels * geometry.recorded_height_pixels);
+  return std::min(1.0, written / read);
+}
+
+}  // namespace
+
 FormatFigures format_figures(const Conditions& conditions, const ModeFigures& mode_part,
                              const SensorMode& mode, const Recording& recording,
                              const Codec& codec) {
@@ -174,7 +188,9 @@ FormatFigures format_figures(const Conditions& conditions, const ModeFigures& mo
       squeeze_finding(squeeze, recording.desqueeze);
   finding_of(figures.findings, Requirement::recording_rate) =
       rate_finding(recording.max_rate, conditions.run.sensor_rate);
-  const auto loads = card_loads(conditions, make_geometry(mode, recording, squeeze), codec);
+  const Geometry geometry = make_geometry(mode, recording, squeeze);
+  figures.frame_pixels = mode_part.frame_photosites * kept_share(geometry);
+  const auto loads = card_loads(conditions, geometry, codec);
   set_card_figures(figures, conditions, loads);
   const std::int64_t largest_frame = loads ? card_bound_bytes(codec, loads->heavy.stored_bytes) : 0;
   const RateCeiling ceiling = rate_ceiling(mode, recording, conditions.card, largest_frame);

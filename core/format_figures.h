@@ -40,6 +40,9 @@ struct ModeFigures {
 struct FormatFigures {
   double frame_area_mm2 = 0;
   double frame_photosites = 0;
+  /// What of them reaches the file: the smaller of photosites and recorded pixels inside the main
+  /// frame line.
+  double frame_pixels = 0;
   /// Highest whole-system rate; nothing when unlimited, or when only the card could limit it and
   /// the codec has no frame size here.
   std::optional<Rational> rate_ceiling;

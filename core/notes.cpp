@@ -124,6 +124,11 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "Copying is slower than shooting: no number of cards is enough."},
     {Topic::store_verification, Question::store, "store.verification", "", 0, "",
      "Copies are not verified; a copy that was not read back is not known to be good.", ""},
+    {Topic::store_upload, Question::store, "store.upload", "days", 0, "",
+     "The upload takes {have} days, the shoot {need}. A faster line or a smaller share is needed, "
+     "or "
+     "drives that travel.",
+     ""},
     {Topic::store_two_copies, Question::store, "store.two_copies", "", 0, "",
      "Never wipe a card before two verified copies exist in two places.", "", true},
 });
@@ -290,6 +295,13 @@ void note_day(Notes& notes, const Plan& plan, const StoreReport& store) {
   }
 }
 
+/// Only where something is uploaded, and around the clock it would not end with the shoot.
+void note_upload(Notes& notes, const Plan& plan, const StoreReport& store) {
+  const double days = store.upload_hours.most / kHoursPerDay;
+  const auto shoot = static_cast<double>(plan.shooting.days);
+  if (days > shoot) notes.add(Topic::store_upload, Severity::caution, days, shoot);
+}
+
 void note_store(Notes& notes, const Plan& plan, const Report& report) {
   const StoreReport& store = report.store;
   const double headroom = store.write_headroom.least;
@@ -310,6 +322,7 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
   notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail,
             cards, cards);
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);
+  note_upload(notes, plan, store);
   notes.add(Topic::store_two_copies, Severity::caution);
 }
 

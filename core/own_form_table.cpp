@@ -60,7 +60,7 @@ constexpr auto kCard = std::to_array<FormRow>({
     {"write_bytes_per_s", "Sustained write speed", "MB/s", "", FormReading::speed},
     {"guarantee", "Speed class that guarantees it", "", "not guaranteed"},
     {"read_bytes_per_s", "Read speed", "MB/s", "as it writes", FormReading::speed},
-    {"usable_share", "Takes footage", "%", "all of it", FormReading::percent, "1"},
+    {"usable_share", "Usable share", "%", "all of it", FormReading::percent, "1"},
     kPrice,
     kSource,
 });

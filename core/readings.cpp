@@ -83,9 +83,9 @@ Value tape_only(const Report& r, Value value) {
 using R = const Report&;
 
 constexpr auto kFormatRows = std::to_array<ReadingRow>({
-    {"format", "mode.width_photosites", "Sensor mode", "photosites", 0, true,
+    {"format", "mode.width_photosites", "Area read", "photosites", 0, true,
      [](R r) { return pixels(r.mode.width_photosites, r.mode.height_photosites); }},
-    {"format", "mode.width_mm", "Sensor mode", "mm", 2, true,
+    {"format", "mode.width_mm", "Area read", "mm", 2, true,
      [](R r) {
        return Value(Pair{r.mode.width_mm, r.mode.height_mm});
      }},
@@ -130,9 +130,9 @@ constexpr auto kFrameRows = std::to_array<ReadingRow>({
      }},
     {"frame", "frame.push_in_percent", "Push-in", "%", 1, true,
      [](R r) { return Value(r.frames.front().push_in_percent); }},
-    {"frame", "frame.shift_horizontal_percent", "Shift, each side", "%", 1, true,
+    {"frame", "frame.shift_horizontal_percent", "Can shift sideways, of its width", "%", 1, true,
      [](R r) { return Value(r.frames.front().shift_horizontal_percent); }},
-    {"frame", "frame.shift_vertical_percent", "Shift, up and down", "%", 1, true,
+    {"frame", "frame.shift_vertical_percent", "Can shift upright, of its height", "%", 1, true,
      [](R r) { return Value(r.frames.front().shift_vertical_percent); }},
     {"frame", "frame.max_rotation_deg", "Largest rotation", "°", 2, true,
      [](R r) { return Value(r.frames.front().max_rotation_deg); }},
@@ -151,7 +151,7 @@ constexpr auto kCoverRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.cover.mode.diagonal_mm); }},
     {"cover", "cover.mode.margin_mm", "Margin at the mode", "mm", 2, true,
      [](R r) { return if_known(r.cover, r.cover.mode.margin_mm); }},
-    {"cover", "cover.frame.uncovered_area_percent", "Frame line in the dark", "%", 2, true,
+    {"cover", "cover.frame.uncovered_area_percent", "Frame line not covered", "%", 2, true,
      [](R r) { return if_known(r.cover, r.cover.frame.uncovered_area_percent); }},
     {"cover", "cover.mode.uncovered_area_percent", "Mode in the dark", "%", 2, true,
      [](R r) { return if_known(r.cover, r.cover.mode.uncovered_area_percent); }},
@@ -251,7 +251,7 @@ constexpr auto kResolveRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.resolve.recorded_squeeze); }},
     {"resolve", "resolve.nyquist_cycles_per_mm", "Nyquist limit", "cycles/mm", 1, false,
      [](R r) { return Value(r.resolve.nyquist_cycles_per_mm); }},
-    {"resolve", "resolve.diffraction_limit_f_number", "Diffraction meets it at f/", "", 1, false,
+    {"resolve", "resolve.diffraction_limit_f_number", "Diffraction limits from f/", "", 1, false,
      [](R r) { return Value(r.resolve.diffraction_limit_f_number); }},
 });
 
@@ -260,7 +260,7 @@ constexpr auto kRunRows = std::to_array<ReadingRow>({
      [](R r) { return Value(print_rational(r.run.exposure_s)); }},
     {"run", "run.shutter_deg", "Shutter angle", "°", 2, false,
      [](R r) { return Value(r.run.shutter_deg); }},
-    {"run", "run.exposure_change_stops", "Light against the base", "stops", 2, true,
+    {"run", "run.exposure_change_stops", "Exposure change", "stops", 2, true,
      [](R r) { return Value(r.run.exposure_change_stops); }},
     {"run", "run.speed_factor", "Speed factor", "×", 3, true,
      [](R r) { return Value(r.run.speed_factor); }},
@@ -295,6 +295,8 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
        return r.store.rotation_sustainable ? count(r.store.cards_in_rotation)
                                            : Value(std::string("no number is enough"));
      }},
+    {"store", "store.cards_in_all", "Cards to have, all cameras", "", 0, true,
+     [](R r) { return r.store.rotation_sustainable ? count(r.store.cards_in_all) : Value(); }},
     {"store", "store.offload_minutes_per_card", "Copy and verify a card", "min", 1, true,
      [](R r) { return Value(r.store.offload_minutes_per_card); }},
     {"store", "store.offload_limited_by", "Copying is limited by the", "", 0, false,
@@ -314,7 +316,7 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
      [](R r) { return tape_only(r, Value(r.store.tape_hours)); }},
     {"store", "store.upload_hours", "Upload", "h", 1, false,
      [](R r) { return Value(r.store.upload_hours); }},
-    {"store", "store.card_cost", "Cards", "", 0, false,
+    {"store", "store.card_cost", "Cards, cost", "", 0, false,
      [](R r) { return Value(Money{r.store.card_cost}); }},
     {"store", "store.drive_cost", "Drives, cost", "", 0, false,
      [](R r) { return Value(Money{r.store.drive_cost}); }},

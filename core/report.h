@@ -274,6 +274,7 @@ struct StoreReport {
   ByteRange cards_per_day;           ///< Each camera.
   Span card_change_minutes;          ///< By the clock, from one card change to the next.
   ByteRange cards_in_rotation;       ///< Each camera.
+  ByteRange cards_in_all;            ///< What the rotations of all cameras take together.
   bool rotation_sustainable = true;  ///< False when copying can never keep up, whatever the cards.
   Span offload_minutes_per_card;     ///< All passes over a full card.
   std::int64_t offload_bytes_per_s = 0;  ///< Of the slowest part.
@@ -341,6 +342,7 @@ enum class Topic {
   resolve_written_requirements,
   frame_push_in,
   store_minutes,
+  store_upload,
 };
 
 /// One verdict. have, need are in `unit` ("" for none).

@@ -350,6 +350,7 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.counts("cards_per_day", store.cards_per_day);
   v.span("card_change_minutes", store.card_change_minutes);
   v.counts("cards_in_rotation", store.cards_in_rotation);
+  v.counts("cards_in_all", store.cards_in_all);
   v.flag("rotation_sustainable", store.rotation_sustainable);
   v.span("offload_minutes_per_card", store.offload_minutes_per_card);
   v.whole("offload_bytes_per_s", store.offload_bytes_per_s);

@@ -34,6 +34,7 @@ struct Figures {
   CardFigures card;
   ArchiveFigures archive;
   double offload_hours_per_day = 0;
+  std::int64_t cards_in_all = 0;
   double card_cost = 0;
   double wrangler_cost = 0;
 };
@@ -42,13 +43,12 @@ struct Figures {
 void add_work(Figures& figures, double camera_bytes_per_day, const Setting& setting) {
   const Shooting& shooting = setting.plan.shooting;
   const CopySpeed& copy = setting.use.copy;
-  const auto cameras = static_cast<double>(shooting.units * shooting.cameras_per_unit);
+  figures.cards_in_all = figures.card.rotation.cards * shooting.units * shooting.cameras_per_unit;
   const auto station_days = static_cast<double>(shooting.units * shooting.days);
   figures.offload_hours_per_day =
       camera_bytes_per_day * static_cast<double>(shooting.cameras_per_unit) *
       static_cast<double>(copy.passes) / static_cast<double>(copy.bytes_per_s) / kSecondsPerHour;
-  figures.card_cost =
-      static_cast<double>(figures.card.rotation.cards) * cameras * setting.parts.card.price;
+  figures.card_cost = static_cast<double>(figures.cards_in_all) * setting.parts.card.price;
   figures.wrangler_cost =
       figures.offload_hours_per_day * station_days * setting.plan.store.wrangler_price_per_hour;
 }
@@ -91,6 +91,7 @@ void report_cards(StoreReport& report, const Figures& light, const Figures& heav
   report.card_change_minutes = span(static_cast<double>(light.card.change_us) / kMinuteUs,
                                     static_cast<double>(heavy.card.change_us) / kMinuteUs);
   report.cards_in_rotation = range(light.card.rotation.cards, heavy.card.rotation.cards);
+  report.cards_in_all = range(light.cards_in_all, heavy.cards_in_all);
   report.rotation_sustainable = light.card.rotation.sustainable && heavy.card.rotation.sustainable;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "core/readings.h"
 #include "core/text.h"
@@ -33,8 +34,8 @@ std::string frame_words(const Report& report) {
   const double room = std::max(frame.shift_horizontal_percent, frame.shift_vertical_percent);
   if (std::lround(room) < 1) return text + ", no room around it";
   const bool upright = frame.shift_vertical_percent >= frame.shift_horizontal_percent;
-  return text + ", room of " + short_number(room, 0) +
-         (upright ? " % above and below" : " % on each side");
+  return text + ", can move " + short_number(room, 0) +
+         (upright ? " % of its height up or down" : " % of its width to either side");
 }
 
 std::string cover_words(const CoverReport& cover) {
@@ -67,7 +68,7 @@ std::string cover_fault(const Report& report, const Note& note) {
 
 std::string see_words(const SeeReport& see) {
   const std::string far = see.depth.far_m ? short_number(*see.depth.far_m, 1) + " m" : "infinity";
-  return short_number(see.frame_horizontal_fov_deg, 1) + "° across, " +
+  return "The frame line sees " + short_number(see.frame_horizontal_fov_deg, 1) + "° across, " +
          short_number(see.width_at_focus_m, 2) + " m wide at " + short_number(see.focus_m, 2) +
          " m, sharp from " + short_number(see.depth.near_m, 1) + " m to " + far;
 }
@@ -139,11 +140,15 @@ std::string store_fault(const StoreReport& store, const Note& note) {
     return short_number(note.have, 0) + " min on a card; " + short_number(note.need, 0) +
            " are wanted";
   }
+  if (note.topic == Topic::store_upload) {
+    return store_words(store) + "; the upload outlasts the shoot";
+  }
   if (note.topic == Topic::store_rotation) return "Copying cannot keep up with shooting";
   if (note.topic == Topic::store_verification) return "Copies are not verified";
-  const std::string minutes = span_text(store.minutes_per_card, 0) + " min on a card";
-  if (note.topic == Topic::store_card_claim) return minutes + "; no class guarantees its speed";
-  return minutes + "; sizes follow the picture";
+  if (note.topic == Topic::store_card_claim) {
+    return store_words(store) + "; no class guarantees the card's speed";
+  }
+  return store_words(store) + "; sizes follow the picture";
 }
 
 std::string fault(const Plan& plan, const Report& report, Question question, const Note& note) {
@@ -192,15 +197,36 @@ std::string praise(const Plan& plan, const Report& report, Question question) {
   return {};
 }
 
+const Note* find_note(const Report& report, Topic topic, Severity severity) {
+  for (const Note& note : report.notes) {
+    if (note.topic == topic && note.severity == severity) return &note;
+  }
+  return nullptr;
+}
+
+/// What a person should still know of a format that fails nothing.
+std::string passing_words(const Report& report) {
+  if (!report.cover.known) {
+    return "This format meets every requirement that can be checked; the image circle is unknown";
+  }
+  const std::string words = "This format meets every requirement";
+  const Note* upscaled = find_note(report, Topic::resolve_upscaled, Severity::caution);
+  if (upscaled == nullptr) return words;
+  return words + "; its picture is upscaled " + short_number(upscaled->have, 2) + " times";
+}
+
 /// Failures of the plan over all questions: what would reject its format.
-Verdict choose_verdict(const Report& report) {
-  const auto failures =
-      std::count_if(report.notes.begin(), report.notes.end(),
-                    [](const Note& note) { return note.severity == Severity::fail; });
-  if (failures == 0) return {Severity::ok, "This format meets every requirement"};
-  return {Severity::fail, failures == 1
-                              ? "This format fails one requirement"
-                              : "This format fails " + std::to_string(failures) + " requirements"};
+Verdict choose_verdict(const Plan& plan, const Report& report) {
+  std::vector<const Note*> failures;
+  for (const Note& note : report.notes) {
+    if (note.severity == Severity::fail) failures.push_back(&note);
+  }
+  if (failures.empty()) return {Severity::ok, passing_words(report)};
+  const Note& first = *failures.front();
+  const std::string what = fault(plan, report, topic_question(first.topic), first);
+  if (failures.size() == 1) return {Severity::fail, "Fails one requirement: " + what};
+  return {Severity::fail,
+          "Fails " + std::to_string(failures.size()) + " requirements, first: " + what};
 }
 
 }  // namespace
@@ -213,7 +239,7 @@ bool colours_verdict(Topic topic) {
 
 Verdict verdict(const Plan& plan, const Report& report, Question question) {
   if (!report.problems.empty()) return {Severity::fail, "This plan cannot be worked out"};
-  if (question == Question::choose) return choose_verdict(report);
+  if (question == Question::choose) return choose_verdict(plan, report);
   const Note* worst = worst_note(report, question);
   if (worst == nullptr) return {Severity::ok, praise(plan, report, question)};
   return {worst->severity, fault(plan, report, question, *worst)};

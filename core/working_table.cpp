@@ -621,10 +621,12 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "{whole shoot|store.shoot_total_bytes} · {share uploaded|given.upload_share} · 8 / ({upload "
      "speed|given.upload_megabits_per_s} · 1000000) / 3600",
      kDefinition},
-    {"store.card_cost", "Cards", "",
+    {"store.cards_in_all", "Cards, all cameras", "cards",
      "{cards in rotation|store.cards_in_rotation} · {cameras|given.cameras_per_unit} · "
-     "{units|given.units} · {price of a card|given.card_price}",
+     "{units|given.units}",
      kDefinition},
+    {"store.card_cost", "Cards", "",
+     "{cards|store.cards_in_all} · {price of a card|given.card_price}", kDefinition},
     {"store.drive_cost", "Drives", "",
      "{drives|store.drives} · {price of a drive|given.drive_price}", kDefinition},
     {"store.tape_cost", "Tapes", "", "{tapes|store.tapes} · {price of a tape|given.tape_price}",

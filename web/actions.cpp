@@ -18,6 +18,8 @@
 #include "core/sheet.h"
 #include "web/comparison/data.h"
 #include "web/delivery/actions.h"
+#include "web/frame_lines.h"
+#include "web/ranking_controls.h"
 #include "web/shelf_desk.h"
 
 namespace widegate {
@@ -136,6 +138,11 @@ void lesson_next(Desk& desk) { show_step(desk, desk.state.lesson_step + 1); }
 void lesson_back(Desk& desk) {
   if (desk.state.lesson_step > 0) show_step(desk, desk.state.lesson_step - 1);
 }
+void more_formats(Desk& desk) {
+  constexpr std::size_t kMore = 40;
+  desk.state.formats_shown += kMore;
+}
+
 void lesson_leave(Desk& desk) { desk.state.lesson.clear(); }
 
 struct ActionRow {
@@ -160,6 +167,7 @@ constexpr auto kActions = std::to_array<ActionRow>({
     {kSaveChart, save_chart, true},
     {kSaveChartPng, save_chart_png, true},
     {kSaveFraming, save_framing, true},
+    {kMoreFormats, more_formats, false},
     {kLessonNext, lesson_next, false},
     {kLessonBack, lesson_back, false},
     {kLessonLeave, lesson_leave, false},
@@ -190,6 +198,7 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
     state.message.clear();
     row.run(desk);
   }
+  run_frame_line_action(id, app, state, commands);
   run_delivery_action(id, app, state, platform);
   if (run_comparison_action(id, app, state.comparison)) {
     state.picture.shows = PictureKind::comparison;

@@ -33,6 +33,7 @@ inline constexpr std::string_view kLessonNext = "command:lesson-next";
 inline constexpr std::string_view kLessonBack = "command:lesson-back";
 inline constexpr std::string_view kLessonLeave = "command:lesson-leave";
 inline constexpr std::string_view kLesson = "view:lesson";
+inline constexpr std::string_view kGoTo = "view:go-to";
 inline constexpr std::string_view kTheme = "view:theme";
 inline constexpr std::string_view kLargeType = "view:large-type";
 inline constexpr std::string_view kDesqueeze = "view:desqueezed";

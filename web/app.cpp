@@ -8,6 +8,7 @@
 #include "core/own_rows.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
+#include "web/frame_lines.h"
 
 namespace widegate {
 namespace {
@@ -30,7 +31,7 @@ bool App::act(const SetField& command) {
 }
 
 bool App::act(const ResetField& command) {
-  return set(command.pointer, field_text(Plan{}, command.pointer), false);
+  return set(command.pointer, field_text(Plan{}, on_first_line(command.pointer)), false);
 }
 
 bool App::act(const EndGesture&) {

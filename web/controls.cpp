@@ -5,6 +5,7 @@
 
 #include "core/readings.h"
 #include "core/text.h"
+#include "web/frame_lines.h"
 #include "web/usual_values.h"
 
 namespace widegate {
@@ -76,7 +77,7 @@ void put_number(Control& control, const App& app, const FieldSpec& spec, const F
 }
 
 void put_usual_values(Control& control, const App& app) {
-  for (const UsualValue& usual : usual_values(control.id)) {
+  for (const UsualValue& usual : usual_values(on_first_line(control.id))) {
     control.choices.push_back({std::string(usual.text), std::string(usual.label), {}});
   }
   if (control.id != "/lens/focal_mm") return;
@@ -182,8 +183,9 @@ void put_value(Control& control, const App& app, const FieldPlace& place) {
 }  // namespace
 
 bool shown_in_percent(std::string_view pointer) {
+  const std::string first = on_first_line(pointer);
   for (const std::string_view each : kPercentFields) {
-    if (each == pointer) return true;
+    if (each == first) return true;
   }
   return false;
 }
@@ -201,17 +203,18 @@ std::string field_input(std::string_view pointer, std::string_view typed) {
   return fraction ? print_rational(stored) : print_number(stored.to_double());
 }
 
-Control make_control(const App& app, const Panel& panel, const PanelField& field) {
+Control make_control(const App& app, const Panel& panel, const PanelField& field,
+                     std::size_t line) {
   Control control;
-  control.id = field.pointer;
+  control.id = on_line(field.pointer, line);
   control.section = panel.id;
   control.further = field.further;
-  const auto place = find_field(field.pointer);
+  const auto place = find_field(control.id);
   if (!place) return control;
   control.label = place->info->label;
   control.unit = shown_unit(*place->info, control.id);
   put_value(control, app, *place);
-  control.changed = field_text(app.plan(), control.id) != field_text(Plan{}, control.id);
+  control.changed = field_text(app.plan(), control.id) != field_text(Plan{}, field.pointer);
   if (app.rejection().pointer == control.id) {
     control.problem = "Expected " + app.rejection().problem.accepted;
   }

@@ -13,8 +13,10 @@
 
 namespace widegate {
 
-/// The control of one field of a panel.
-[[nodiscard]] Control make_control(const App& app, const Panel& panel, const PanelField& field);
+/// The control of one field of a panel; a field of a frame line is that of `line`, one of the
+/// plan's.
+[[nodiscard]] Control make_control(const App& app, const Panel& panel, const PanelField& field,
+                                   std::size_t line);
 
 /// What a person typed or a slider gave, as the text that with_field() takes: shares are typed in
 /// percent, a unit may follow.

@@ -9,6 +9,9 @@
 #define IMGUI_DISABLE_OBSOLETE_FUNCTIONS
 #define IMGUI_DISABLE_DEFAULT_SHELL_FUNCTIONS
 
+// A long ranking has more than 65,536 corners.
+#define ImDrawIdx unsigned int
+
 // Dear ImGui reads with sscanf only settings from files and numbers typed into its own fields;
 // there are neither here, and the library function is large.
 #include <cstdio>

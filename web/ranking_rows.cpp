@@ -2,6 +2,7 @@
 
 #include "core/readings.h"
 #include "core/requirement.h"
+#include "core/smallest_change.h"
 
 namespace widegate {
 namespace {
@@ -28,17 +29,25 @@ std::string figure_words(const FormatFigures& figures) {
 
 std::string reason_words(const FormatFigures& figures) {
   std::string text;
-  std::size_t more = 0;
   for (std::size_t i = 0; i < kRequirementCount; ++i) {
     const Finding& finding = figures.findings[i];
     if (!finding.applies || finding.met) continue;
-    if (text.empty()) {
-      text = reason_text(static_cast<Requirement>(i), finding);
-    } else {
-      ++more;
-    }
+    if (!text.empty()) text += ". ";
+    text += reason_text(static_cast<Requirement>(i), finding);
   }
-  return more == 0 ? text : text + " (and " + std::to_string(more) + " more)";
+  return text;
+}
+
+/// What would help, of the many ways the ones nearest to the lens and the card.
+std::string help_words(const App& app, const FormatChoice& format) {
+  constexpr std::size_t kMostWays = 2;
+  std::string text;
+  std::size_t ways = 0;
+  for (const Change& change : smallest_changes(app.plan(), app.library(), format)) {
+    if (ways++ == kMostWays) break;
+    text += (text.empty() ? ". Passes with " : ", or with ") + change_text(change);
+  }
+  return text.empty() ? ". No single change is enough" : text;
 }
 
 void put_names(RankingRow& row, const App& app) {
@@ -67,7 +76,20 @@ RankingRow make_row(const App& app, const RankedFormat& ranked) {
   }
   put_names(row, app);
   row.words = ranked.accepted ? figure_words(ranked.figures) : reason_words(ranked.figures);
+  if (ranked.on_pareto_front) row.words += " · best trade-off";
   return row;
+}
+
+bool belongs(const RankedFormat& ranked, RankingPart part) {
+  switch (part) {
+    case RankingPart::passing:
+      return ranked.accepted;
+    case RankingPart::trade_offs:
+      return ranked.on_pareto_front;
+    case RankingPart::rejected:
+      return !ranked.accepted;
+  }
+  return false;
 }
 
 }  // namespace
@@ -80,15 +102,20 @@ std::string id_of_format(const FormatChoice& format) {
   return id;
 }
 
-RankingRows ranking_rows(const App& app, std::size_t most) {
+RankingRows ranking_rows(const App& app, RankingPart part, std::size_t most) {
   RankingRows result;
   if (!app.report().problems.empty()) return result;
   const Ranking ranking = rank(app.plan(), app.library());
   result.accepted = ranking.accepted;
   result.total = ranking.formats.size();
   for (const RankedFormat& ranked : ranking.formats) {
+    result.on_front += ranked.on_pareto_front ? 1 : 0;
+    const bool listed = belongs(ranked, part);
+    result.listed += listed ? 1 : 0;
     const bool chosen = ranked.format == app.plan().format;
-    if (result.rows.size() < most || chosen) result.rows.push_back(make_row(app, ranked));
+    if (!chosen && !(listed && result.rows.size() < most)) continue;
+    RankingRow& row = result.rows.emplace_back(make_row(app, ranked));
+    if (!row.accepted) row.words += help_words(app, row.format);
   }
   return result;
 }

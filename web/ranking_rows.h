@@ -13,13 +13,16 @@
 
 namespace widegate {
 
+/// Which formats are listed.
+enum class RankingPart { passing, trade_offs, rejected };
+
 /// One format of the ranking.
 struct RankingRow {
   FormatChoice format;
   std::string id;      ///< "alder/open-gate/as-read/bayer-12-packed", for the page.
   std::string title;   ///< Camera and sensor mode.
   std::string detail;  ///< Recording option and codec.
-  std::string words;   ///< Its figures, or the first reason why it is rejected.
+  std::string words;   ///< Its figures; or every reason why it is rejected, and what would help.
   bool accepted = false;
   bool on_front = false;  ///< No other is as good in everything and better in one thing.
   bool chosen = false;    ///< It is the plan's.
@@ -28,14 +31,16 @@ struct RankingRow {
 
 struct RankingRows {
   std::size_t accepted = 0;
+  std::size_t on_front = 0;
   std::size_t total = 0;
-  std::vector<RankingRow> rows;  ///< The accepted first; at most as many as asked for, but always
-                                 ///< the plan's own.
+  std::size_t listed = 0;        ///< In the part asked for.
+  std::vector<RankingRow> rows;  ///< Of that part, at most as many as asked for, and always the
+                                 ///< plan's own.
 };
 
-/// Ranks every format and words the first `most` of them. Empty for a plan that cannot be worked
-/// out.
-[[nodiscard]] RankingRows ranking_rows(const App& app, std::size_t most);
+/// Ranks every format and words the first `most` of one part. Empty for a plan that cannot be
+/// worked out.
+[[nodiscard]] RankingRows ranking_rows(const App& app, RankingPart part, std::size_t most);
 
 /// A format as the id of a row.
 [[nodiscard]] std::string id_of_format(const FormatChoice& format);

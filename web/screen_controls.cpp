@@ -9,10 +9,12 @@
 #include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/delivery/data.h"
+#include "web/frame_lines.h"
 #include "web/library_desk.h"
+#include "web/listed_rows.h"
 #include "web/panels/list.h"
 #include "web/picture_controls.h"
-#include "web/same_view.h"
+#include "web/ranking_controls.h"
 #include "web/shelf_desk.h"
 
 namespace widegate {
@@ -68,7 +70,7 @@ Control large_control(const Source& source) {
 
 /// The whole ranking as one choice for the page; the canvas draws it as rows of its own too.
 Control format_control(const Source& source) {
-  Control control = named(kFormat, ControlKind::choice, "choose", "Format by rank");
+  Control control = named(kFormat, ControlKind::choice, "choose", "Formats by rank");
   control.enabled = !source.ranking.rows.empty();
   for (const RankingRow& row : source.ranking.rows) {
     const std::string_view mark = row.accepted ? "passes: " : "rejected: ";
@@ -77,6 +79,17 @@ Control format_control(const Source& source) {
     if (!row.chosen) continue;
     control.edit_text = row.id;
     control.value_text = row.title + " · " + row.detail;
+  }
+  return control;
+}
+
+/// Every section by name: the marks along the edge lead to the questions only.
+Control go_to_control() {
+  Control control = named(kGoTo, ControlKind::choice, "plan", "Go to");
+  control.choices.push_back({"", "Stay here", {}});
+  for (const Panel& panel : panels()) {
+    control.choices.push_back(
+        {std::string(panel.id), std::string(panel.title), std::string(panel.question)});
   }
   return control;
 }
@@ -167,11 +180,13 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
   std::vector<Control> controls;
   controls.push_back(screen_control(source, kUndo));
   controls.push_back(screen_control(source, kRedo));
+  controls.push_back(go_to_control());
   controls.push_back(screen_control(source, kPicture));
+  const std::size_t line = picked_line(app.plan(), state);
   for (const Panel& panel : panels()) {
     for (const PanelField& field : panel.fields) {
-      if (field.wanted != nullptr && !field.wanted(app.plan())) continue;
-      controls.push_back(make_control(app, panel, field));
+      if (field.wanted != nullptr && !field.wanted(app.plan(), line)) continue;
+      controls.push_back(make_control(app, panel, field, line));
     }
     for (const std::string_view id : panel.extra_controls) {
       controls.push_back(screen_control(source, id));
@@ -179,6 +194,8 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     std::vector<Control> more;
     if (panel.id == kDeliverySection) more = delivery_controls(app, state.delivery);
     if (panel.id == kCompareSection) more = comparison_controls(app, state.comparison);
+    if (panel.id == "frame") more = frame_line_controls(app, state);
+    if (panel.id == "choose") more = ranking_controls(app, state, ranking);
     if (panel.id == "library") more = library_controls(app, state);
     for (Control& control : more) controls.push_back(std::move(control));
   }

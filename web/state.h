@@ -11,10 +11,14 @@
 #include "web/comparison/state.h"
 #include "web/delivery/state.h"
 #include "web/library_state.h"
+#include "web/ranking_rows.h"
 #include "web/scene_quad.h"
 #include "web/theme.h"
 
 namespace widegate {
+
+/// Formats listed until more are asked for.
+inline constexpr std::size_t kFormatsAtFirst = 6;
 
 /// A control being typed into.
 struct Typing {
@@ -71,10 +75,12 @@ struct PanelState {
   std::string current;                 ///< Section at the top of the column.
   std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
-  bool all_formats = false;            ///< The whole ranking is shown.
-  std::string same_view_camera;        ///< Whose modes get a focal length; empty for none.
-  bool large_type = false;             ///< For a wall: everything half as large again.
-  std::string lesson;                  ///< Id of the lesson under way; empty for none.
+  RankingPart ranking_part = RankingPart::passing;
+  std::size_t formats_shown = kFormatsAtFirst;  ///< Of that part.
+  std::string same_view_camera;                 ///< Whose modes get a focal length; empty for none.
+  std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.
+  bool large_type = false;                      ///< For a wall: everything half as large again.
+  std::string lesson;                           ///< Id of the lesson under way; empty for none.
   std::size_t lesson_step = 0;
   std::string message;  ///< What was done, or why not; until the next change.
   PictureState picture;

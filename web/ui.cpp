@@ -51,6 +51,9 @@ struct ViewInputs {
   bool large_type = false;
   float spot_x = 0, spot_y = 0;
   std::size_t lesson_step = 0;
+  RankingPart ranking_part = RankingPart::passing;
+  std::size_t formats_shown = 0;
+  std::size_t frame_line = 0;
   std::uint64_t library = 0, shelf = 0;
   std::string lesson, working, message, outline, same_view;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
@@ -96,6 +99,9 @@ struct Ui::Parts {
             picture.spot_x,
             picture.spot_y,
             state.lesson_step,
+            state.ranking_part,
+            state.formats_shown,
+            state.frame_line,
             state.library.revision,
             state.shelf.revision,
             state.lesson,
@@ -153,9 +159,11 @@ struct Ui::Parts {
     return refresh();
   }
 
-  /// Keeps the plan and the colours on the device once nothing is being dragged.
+  /// Keeps the plan and the colours on the device once nothing moves: a page may be closed under a
+  /// finger that rests on a slider.
   void save() {
-    if (!state.drag && app.revision() != saved_revision) {
+    const bool resting = !state.drag || settle <= 1;
+    if (resting && app.revision() != saved_revision) {
       save_to_shelf(app, state, platform, commands);
       for (const Command& command : std::exchange(commands, {})) app.apply(command);
       saved_revision = app.revision();

@@ -8,18 +8,16 @@
 #include "core/lessons.h"
 #include "core/notes.h"
 #include "core/readings.h"
+#include "core/text.h"
 #include "core/verdict.h"
 #include "core/working.h"
 #include "web/delivery/data.h"
+#include "web/listed_rows.h"
 #include "web/panels/list.h"
-#include "web/same_view.h"
 #include "web/screen_controls.h"
 
 namespace widegate {
 namespace {
-
-/// Formats in words before all of them are asked for.
-constexpr std::size_t kRowsAtFirst = 40;
 
 std::string severity_word(Severity severity) {
   switch (severity) {
@@ -89,7 +87,23 @@ WorkingText working_text(const App& app, std::string_view key) {
   return text;
 }
 
-LessonText lesson_text(const App& app, const PanelState& state) {
+/// The result as it is read everywhere else; all its digits stand above it.
+void round_result(WorkingText& text, const std::vector<ResultRow>& rows) {
+  for (const ResultRow& row : rows) {
+    if (row.working != text.key || row.working.empty()) continue;
+    // A pair of numbers is not this one number.
+    if (!parse_decimal(row.value_text)) return;
+    const std::string rounded =
+        row.value_text + (row.unit.empty() || row.unit == "°" ? "" : " ") + row.unit;
+    if (rounded == text.result) return;
+    text.numbers.push_back("= " + text.result);
+    text.result = rounded;
+    return;
+  }
+}
+
+LessonText lesson_text(const App& app, const PanelState& state,
+                       const std::vector<ResultRow>& rows) {
   LessonText text;
   for (const Lesson& lesson : lessons()) {
     if (lesson.id != state.lesson || state.lesson_step >= lesson.steps.size()) continue;
@@ -99,6 +113,7 @@ LessonText lesson_text(const App& app, const PanelState& state) {
                 std::to_string(lesson.steps.size()) + ": " + std::string(step.title);
     text.words = step.words;
     text.working = working_text(app, step.figure);
+    round_result(text.working, rows);
   }
   return text;
 }
@@ -130,11 +145,13 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   for (Reading& figure : readings(app.plan(), app.report())) {
     mirror.results.push_back(result_row(figure));
   }
+  for (ResultRow& row : lens_cover_rows(app.report())) mirror.results.push_back(std::move(row));
   for (ResultRow& row : same_view_rows(app, state.same_view_camera)) {
     mirror.results.push_back(std::move(row));
   }
   mirror.working = working_text(app, state.open_working);
-  mirror.lesson = lesson_text(app, state);
+  round_result(mirror.working, mirror.results);
+  mirror.lesson = lesson_text(app, state, mirror.results);
   mirror.message = state.message;
   mirror.title = app.plan().title;
   const Problems& problems = app.report().problems;
@@ -182,7 +199,7 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   // Ranking takes longer than everything else: while something is dragged only whoever looks at it
   // sees it move.
   if (ranks_now(state)) {
-    view.ranking = ranking_rows(app, state.all_formats ? SIZE_MAX : kRowsAtFirst);
+    view.ranking = ranking_rows(app, state.ranking_part, state.formats_shown);
   }
   if (delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);

@@ -376,7 +376,7 @@ TEST_CASE("accepted formats come first, by falling score; rejected ones by risin
 
 Merits merits(const RankedFormat& format) {
   const auto& ceiling = format.figures.rate_ceiling;
-  return {format.figures.frame_area_mm2, format.figures.frame_photosites,
+  return {format.figures.frame_area_mm2, format.figures.frame_pixels,
           ceiling ? ceiling->to_double() : std::numeric_limits<double>::infinity(),
           -format.figures.bytes_per_s->most};
 }

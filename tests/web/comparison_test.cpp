@@ -6,7 +6,7 @@
 
 #include "tests/web/harness.h"
 #include "web/comparison/state.h"
-#include "web/same_view.h"
+#include "web/listed_rows.h"
 
 using namespace widegate;
 using namespace widegate::test;
@@ -128,8 +128,9 @@ TEST_CASE(
   CHECK(rows.front().label == "Whole sensor, 3:2");
   CHECK(rows.front().value_text == "47");
   screen.ui.show_working(rows.front().working);
-  CHECK(screen.ui.mirror().working.result == "46.9907407407 mm");
-  CHECK(screen.ui.mirror().working.numbers.size() == 1);
+  CHECK(screen.ui.mirror().working.result == "47 mm");
+  REQUIRE(screen.ui.mirror().working.numbers.size() == 2);
+  CHECK(screen.ui.mirror().working.numbers.back() == "= 46.9907407407 mm");
   set(screen, kSameView, "no-such-camera");
   CHECK(listed().empty());
   set(screen, kSameView, "alder");

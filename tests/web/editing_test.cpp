@@ -102,6 +102,25 @@ TEST_CASE("what a drag left undrawn out of sight is where a fresh screen has it"
   }
 }
 
+TEST_CASE("a value is kept while the finger still rests on the slider") {
+  Screen screen(phone());
+  screen.settle();
+  screen.reveal("/lens/focal_mm");
+  const RectPx track = screen.control("/lens/focal_mm").rect;
+  screen.move_to(track.x + track.width / 2, middle_y(track));
+  screen.settle();
+  screen.press();
+  screen.settle();
+  screen.move_to(track.x + track.width * 0.7F, middle_y(track));
+  screen.frame();
+  const std::string dragged = screen.value("/lens/focal_mm");
+  screen.settle();
+  Screen again(phone(), screen.platform.kept);
+  again.settle();
+  CHECK(again.value("/lens/focal_mm") == dragged);
+  CHECK(dragged != "35");
+}
+
 TEST_CASE("values are typed as people write them") {
   Screen screen(phone());
   screen.settle();

@@ -156,7 +156,7 @@ std::vector<Control> comparison_controls(const App& app, const ComparisonState& 
   Control keep = make(kKeepToCompare, ControlKind::action, "Keep this plan to compare");
   keep.enabled = app.report().problems.empty();
   controls.push_back(std::move(keep));
-  Control stop = make(kStopComparing, ControlKind::action, "Compare with nothing");
+  Control stop = make(kStopComparing, ControlKind::action, "Stop comparing");
   stop.enabled = state.kept || state.format;
   controls.push_back(std::move(stop));
   return controls;

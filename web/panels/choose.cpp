@@ -5,14 +5,14 @@
 #include "web/actions.h"
 #include "web/draw_context.h"
 #include "web/panels/list.h"
+#include "web/ranking_controls.h"
+#include "web/widgets/control_row.h"
 #include "web/widgets/parts.h"
 
 namespace widegate {
 namespace {
 
-constexpr std::size_t kRowsAtFirst = 6;
-
-bool mandate_wanted(const Plan& plan) {
+bool mandate_wanted(const Plan& plan, std::size_t /*line*/) {
   return plan.mandate.photosites > 0 || plan.mandate.photosites_across > 0;
 }
 
@@ -46,6 +46,10 @@ void draw_row(DrawContext& context, const RankingRow& row) {
   const float width = row.accepted ? room - bars - pad : room;
   const float words = paint.wrapped_height(TextStyle::caption, row.words, width);
   const RectPx box = take_row(title + caption + words + 2 * pad);
+  if (!ImGui::IsRectVisible({box.x, box.y}, {right(box), bottom(box)})) {
+    take_space(context, 0.5F);
+    return;
+  }
   ImGui::PushID(row.id.data(), row.id.data() + row.id.size());
   const Press press = pressable("format", box);
   ImGui::PopID();
@@ -71,41 +75,22 @@ void draw_row(DrawContext& context, const RankingRow& row) {
   take_space(context, 0.5F);
 }
 
-void draw_toggle(DrawContext& context, std::size_t hidden) {
-  const Paint paint = context.paint();
-  const RectPx row = take_row(context.theme.touch());
-  const Press press = pressable("all formats", row);
-  const float radius = 10 * context.theme.scale;
-  if (press.held || press.hovered) paint.fill(row, surface(context.theme, press), radius);
-  paint.outline(row, context.theme.colour.edge, context.theme.line_width, radius);
-  const std::string words = context.state.all_formats
-                                ? std::string("Show the best only")
-                                : "Show " + std::to_string(hidden) + " more formats";
-  paint.text(row, Align::centre, TextStyle::strong, context.theme.colour.text, words);
-  if (press.clicked) context.state.all_formats = !context.state.all_formats;
-  take_space(context, 2);
-}
-
 void draw_ranking(DrawContext& context) {
   const RankingRows& ranking = context.view.ranking;
-  if (ranking.rows.empty()) return;
+  if (ranking.total == 0) return;
   const Paint paint = context.paint();
   const RectPx heading = take_row(paint.line_height(TextStyle::body) + context.theme.space(2));
-  paint.text(heading, Align::left, TextStyle::strong, context.theme.colour.text,
-             std::to_string(ranking.accepted) + " of " + std::to_string(ranking.rows.size()) +
-                 " formats pass");
+  paint.text(
+      heading, Align::left, TextStyle::strong, context.theme.colour.text,
+      std::to_string(ranking.accepted) + " of " + std::to_string(ranking.total) + " formats pass");
+  draw_control(context, kCamerasConsidered);
+  draw_control(context, kRankingPart);
   const RectPx legend = take_row(paint.line_height(TextStyle::caption) + context.theme.space(2));
   paint.text(legend, Align::left, TextStyle::caption, context.theme.colour.quiet,
-             "Bars: area, pixels, speed, little data");
-  std::size_t shown = 0;
-  for (const RankingRow& row : ranking.rows) {
-    const bool wanted = context.state.all_formats || shown < kRowsAtFirst || row.chosen;
-    if (!wanted) continue;
-    draw_row(context, row);
-    ++shown;
-  }
+             "Bars, left to right: area, pixels, speed, little data");
+  for (const RankingRow& row : ranking.rows) draw_row(context, row);
   take_space(context, 1);
-  if (ranking.rows.size() > kRowsAtFirst) draw_toggle(context, ranking.rows.size() - shown);
+  if (ranking.listed > context.state.formats_shown) draw_control(context, kMoreFormats);
 }
 
 }  // namespace

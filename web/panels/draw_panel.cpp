@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "web/frame_lines.h"
 #include "web/panels/list.h"
 #include "web/widgets/control_row.h"
 #include "web/widgets/message.h"
@@ -105,8 +106,9 @@ void draw_notes(DrawContext& context, const Section& section, bool fine) {
 }
 
 void draw_controls(DrawContext& context, const Panel& panel, bool further) {
+  const std::size_t line = picked_line(context.app.plan(), context.state);
   for (const PanelField& field : panel.fields) {
-    if (field.further == further) draw_control(context, field.pointer);
+    if (field.further == further) draw_control(context, on_line(field.pointer, line));
   }
   if (further) return;
   for (const std::string_view id : panel.extra_controls) draw_control(context, id);

@@ -1,13 +1,23 @@
 // Frame: where the frame line sits on the sensor mode and how much room is left around it.
 #include <array>
 
+#include "web/draw_context.h"
+#include "web/frame_lines.h"
 #include "web/panels/list.h"
+#include "web/widgets/control_row.h"
 
 namespace widegate {
 namespace {
 
-bool placed_freely(const Plan& plan) {
-  return plan.deliverable.frame_lines.front().anchor.kind == AnchorKind::free;
+bool placed_freely(const Plan& plan, std::size_t line) {
+  return plan.deliverable.frame_lines[line].anchor.kind == AnchorKind::free;
+}
+
+void draw_lines(DrawContext& context) { draw_control(context, kFrameLine); }
+
+void draw_line_buttons(DrawContext& context) {
+  draw_control(context, kAddFrameLine);
+  draw_control(context, kRemoveFrameLine);
 }
 
 }  // namespace
@@ -27,7 +37,9 @@ Panel frame_panel() {
           .title = "Frame",
           .question = "Where does the frame line sit?",
           .topic = Question::frame,
-          .fields = kFields};
+          .fields = kFields,
+          .draw_first = draw_lines,
+          .draw_extra = draw_line_buttons};
 }
 
 }  // namespace widegate

@@ -2,6 +2,7 @@
 // list.h; one file for each question.
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <string_view>
 
@@ -16,7 +17,8 @@ struct DrawContext;
 struct PanelField {
   std::string_view pointer;  ///< As in plan_fields.h; of the first frame line.
   bool further = false;      ///< Shown only when "More" is open; always there for the page.
-  bool (*wanted)(const Plan&) = nullptr;  ///< False: the value means nothing at the moment.
+  /// False: the value means nothing at the moment. `line` is the frame line that is shown.
+  bool (*wanted)(const Plan&, std::size_t line) = nullptr;
 };
 
 /// One section of the column.

@@ -6,8 +6,12 @@
 namespace widegate {
 namespace {
 
-bool by_angle(const Plan& plan) { return plan.run.shutter_kind == ShutterKind::angle; }
-bool by_time(const Plan& plan) { return plan.run.shutter_kind == ShutterKind::time; }
+bool by_angle(const Plan& plan, std::size_t /*line*/) {
+  return plan.run.shutter_kind == ShutterKind::angle;
+}
+bool by_time(const Plan& plan, std::size_t /*line*/) {
+  return plan.run.shutter_kind == ShutterKind::time;
+}
 
 }  // namespace
 

@@ -1,8 +1,8 @@
 // See: field of view, what is in frame at a distance, depth of field, the same view elsewhere.
 #include <array>
 
+#include "web/listed_rows.h"
 #include "web/panels/list.h"
-#include "web/same_view.h"
 
 namespace widegate {
 

@@ -6,8 +6,12 @@
 namespace widegate {
 namespace {
 
-bool by_hours(const Plan& plan) { return plan.shooting.by == ShootingBy::recorded_hours; }
-bool by_ratio(const Plan& plan) { return plan.shooting.by == ShootingBy::ratio; }
+bool by_hours(const Plan& plan, std::size_t /*line*/) {
+  return plan.shooting.by == ShootingBy::recorded_hours;
+}
+bool by_ratio(const Plan& plan, std::size_t /*line*/) {
+  return plan.shooting.by == ShootingBy::ratio;
+}
 
 }  // namespace
 

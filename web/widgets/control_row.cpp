@@ -5,9 +5,11 @@
 #include "web/actions.h"
 #include "web/comparison/data.h"
 #include "web/controls.h"
+#include "web/frame_lines.h"
 #include "web/library_desk.h"
+#include "web/listed_rows.h"
 #include "web/picture_controls.h"
-#include "web/same_view.h"
+#include "web/ranking_controls.h"
 #include "web/screen_controls.h"
 #include "web/shelf_desk.h"
 #include "web/widgets/parts.h"
@@ -26,13 +28,17 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     context.state.asked_plan = text;
   } else if (control.id == kTheme) {
     context.state.theme = theme_from_key(text);
+  } else if (control.id == kGoTo) {
+    context.state.jump = text;
   } else if (control.id == kSameView) {
     context.state.same_view_camera = text;
   } else if (control.id == kLargeType) {
     context.state.large_type = text == "true";
   } else if (control.id == kLesson) {
     start_lesson(text, context.app, context.state, context.commands);
-  } else if (!set_picture_control(control.id, text, context.state) &&
+  } else if (!set_ranking_control(control.id, text, context.app, context.state, context.commands) &&
+             !set_frame_line(control.id, text, context.state) &&
+             !set_picture_control(control.id, text, context.state) &&
              !set_comparison_control(control.id, text, context.app, context.state.comparison)) {
     context.commands.push_back(SetField{control.id, field_input(control.id, text), continuous});
   }

@@ -43,7 +43,9 @@ void draw_message(DrawContext& context) {
   const float side = context.theme.space(3);
   const float touch = kTouchCssPx * context.theme.scale;
   ImGui::SetCursorScreenPos({box.x, box.y});
-  ImGui::BeginChild("message", {box.width, box.height}, 0, ImGuiWindowFlags_NoBackground);
+  ImGui::BeginChild("message", {box.width, box.height}, 0,
+                    ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoScrollbar |
+                        ImGuiWindowFlags_NoScrollWithMouse);
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   paint.fill(box, colour.text, 12 * context.theme.scale);

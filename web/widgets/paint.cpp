@@ -279,6 +279,11 @@ void Paint::icon(Icon icon, ImVec2 at, float size, Colour colour) const {
       list_.AddCircle(moved(at, -r * 0.2F, -r * 0.2F), r * 0.58F, u, 24, stroke);
       line(moved(at, r * 0.24F, r * 0.24F), moved(at, r * 0.8F, r * 0.8F), colour, stroke * 1.3F);
       return;
+    case Icon::list:
+      for (const float y : {-0.6F, 0.0F, 0.6F}) {
+        line(moved(at, -r * 0.8F, r * y), moved(at, r * 0.8F, r * y), colour, stroke);
+      }
+      return;
   }
 }
 

@@ -32,7 +32,8 @@ enum class Icon {
   squeeze,
   whole,
   scene,
-  magnifier
+  magnifier,
+  list
 };
 
 /// A colour for ImGui, with an opacity from 0 to 1.

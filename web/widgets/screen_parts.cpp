@@ -33,6 +33,17 @@ void bar_action(DrawContext& context, std::string_view id, const RectPx& box, Ic
   show_focus(context, *control, inset(box, 3));
 }
 
+/// Opens the list of all sections.
+void go_to_button(DrawContext& context, const RectPx& box) {
+  Control* control = context.view.find(kGoTo);
+  if (control == nullptr) return;
+  note_rect(context, *control, box);
+  if (icon_button(context, kGoTo, box, Icon::list, true, "All sections")) {
+    context.state.open_choice = control->id;
+  }
+  show_focus(context, *control, inset(box, 3));
+}
+
 /// Sunlight on and off, from whatever was set before.
 void sunlight_button(DrawContext& context, const RectPx& box) {
   if (!icon_button(context, "sunlight", box, Icon::sun, true, "Sunlight colours")) return;
@@ -147,6 +158,23 @@ float verdict_item(DrawContext& context, const Section& section, float y) {
   return bottom(box);
 }
 
+/// A section that asks no question: its name alone.
+float name_item(DrawContext& context, const Section& section, float y) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const RectPx& rail = context.layout.rail;
+  const float left = context.theme.space(7) + 22 * context.theme.scale;
+  const RectPx box = {rail.x, y, rail.width, 36 * context.theme.scale};
+  const Press press = pressable(section.id, box);
+  const bool current = context.state.current == section.id;
+  if (press.held || press.hovered) paint.fill(box, colour.raised);
+  if (current) paint.fill({box.x, box.y + 4, 4, std::max(0.0F, box.height - 8)}, colour.accent, 2);
+  if (press.clicked) context.state.jump = section.id;
+  paint.text({box.x + left, box.y, std::max(0.0F, box.width - left), box.height}, Align::left,
+             TextStyle::body, current ? colour.text : colour.quiet, section.title);
+  return bottom(box);
+}
+
 void draw_items(DrawContext& context, const RectPx& box) {
   float items = 0;
   for (const Section& section : context.view.mirror.sections) items += section.has_verdict ? 1 : 0;
@@ -176,11 +204,12 @@ void draw_bar(DrawContext& context) {
   bar_action(context, kRedo, {x, y, button, button}, Icon::redo);
   x -= button;
   bar_action(context, kUndo, {x, y, button, button}, Icon::undo);
+  x -= button;
+  go_to_button(context, {x, y, button, button});
+  if (context.layout.rail_verdicts) return;
   const float left = bar.x + context.theme.space(4);
-  const std::string words =
-      context.layout.rail_verdicts ? std::string("Widegate") : format_words(context.view);
   paint.text({left, bar.y, std::max(0.0F, x - left), bar.height}, Align::left, TextStyle::strong,
-             context.theme.colour.text, words);
+             context.theme.colour.text, format_words(context.view));
 }
 
 void draw_headline(DrawContext& context) {
@@ -213,9 +242,14 @@ void draw_rail(DrawContext& context) {
     ImGui::SetCursorScreenPos({safe.x, safe.y});
     ImGui::BeginChild("rail", {std::max(1.0F, safe.width), std::max(1.0F, safe.height)}, 0,
                       ImGuiWindowFlags_NoBackground);
-    float y = ImGui::GetCursorScreenPos().y + context.theme.space(2);
+    float y = ImGui::GetCursorScreenPos().y;
+    const float left = context.theme.space(4);
+    const float title = paint.line_height(TextStyle::title);
+    paint.text({safe.x + left, y, std::max(0.0F, safe.width - 2 * left), title}, Align::left,
+               TextStyle::title, context.theme.colour.text, context.app.plan().title);
+    y += title + context.theme.space(2);
     for (const Section& section : context.view.mirror.sections) {
-      if (section.has_verdict) y = verdict_item(context, section, y);
+      y = section.has_verdict ? verdict_item(context, section, y) : name_item(context, section, y);
     }
     ImGui::SetCursorScreenPos({rail.x, y});
     ImGui::Dummy({1, 1});

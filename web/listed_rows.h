@@ -1,6 +1,7 @@
-// "Which focal length gives the same view over there?" on the screen: whose modes are listed, and a
-// row for each of them. The focal lengths are the report's; which camera is asked about belongs to
-// the screen, not to the plan.
+// Figures for each of many on the screen: every lens of the set against the mode, and "which focal
+// length gives the same view over there?": whose modes are listed, and a row for each of them. The
+// focal lengths are the report's; which camera is asked about belongs to the screen, not to the
+// plan.
 #pragma once
 
 #include <string>
@@ -19,5 +20,8 @@ inline constexpr std::string_view kSameView = "view:same-view";
 
 /// A figure for each mode of that camera but the plan's own; none for an unknown camera.
 [[nodiscard]] std::vector<ResultRow> same_view_rows(const App& app, std::string_view camera);
+
+/// What each lens of the set covers; none for a lens that is not in the library.
+[[nodiscard]] std::vector<ResultRow> lens_cover_rows(const Report& report);
 
 }  // namespace widegate

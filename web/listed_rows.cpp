@@ -1,4 +1,4 @@
-#include "web/same_view.h"
+#include "web/listed_rows.h"
 
 #include "core/readings.h"
 
@@ -18,6 +18,13 @@ ResultRow row_of(const Camera& camera, const EquivalentFocal& focal, std::size_t
   row.working = row.key;
   row.main = true;
   return row;
+}
+
+std::string_view covered_words(const LensCover& lens) {
+  if (lens.covers_mode) return "covers the mode";
+  if (lens.covers_protected) return "protected area only";
+  if (lens.covers_frame) return "frame line only";
+  return "does not cover";
 }
 
 }  // namespace
@@ -50,6 +57,20 @@ std::vector<ResultRow> same_view_rows(const App& app, std::string_view camera) {
   const EquivalentFocals& focals = app.report().see.equivalent_focal;
   for (std::size_t i = 0; i < focals.size(); ++i) {
     if (focals[i].camera == camera) rows.push_back(row_of(*row, focals[i], i));
+  }
+  return rows;
+}
+
+std::vector<ResultRow> lens_cover_rows(const Report& report) {
+  std::vector<ResultRow> rows;
+  for (const LensCover& lens : report.cover.lens_set) {
+    ResultRow& row = rows.emplace_back();
+    row.section = "cover";
+    row.key = "cover.lens_set." + std::to_string(rows.size() - 1) + ".image_circle_mm";
+    row.working = row.key;
+    row.label = short_number(lens.focal_mm, kDecimals) + " mm, circle " +
+                short_number(lens.image_circle_mm, kDecimals) + " mm";
+    row.value_text = covered_words(lens);
   }
   return rows;
 }
