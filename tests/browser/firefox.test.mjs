@@ -99,10 +99,24 @@ describe('Firefox', { skip }, () => {
     throw new Error(`${id} saved nothing`);
   }
 
-  /** Opens a file as a person does who chooses it. */
-  async function open_file(page, id, file) {
-    const [chooser] = await Promise.all([page.waitForFileChooser(), press(page, id)]);
-    await chooser.accept([file]);
+  async function says(page, words) {
+    for (let waited = 0; waited < 8000; waited += APART_MS) {
+      if ((await mirror(page)).message.includes(words)) return true;
+      await pause(APART_MS);
+    }
+    return false;
+  }
+
+  /** Opens a plan by its file, as a person does who chooses it, until the app answers with the words. On a busy machine
+   *  the automation now and then takes the file and gives the page no event of it: then once more, which is written down. */
+  async function open_plan(t, page, file, words) {
+    for (let attempt = 1; attempt <= 3; attempt += 1) {
+      const [chooser] = await Promise.all([page.waitForFileChooser(), press(page, 'command:open-plan')]);
+      await chooser.accept([file]);
+      if (await says(page, words)) return;
+      t.diagnostic(`attempt ${attempt}: no answer to ${path.basename(file)}`);
+    }
+    throw new Error(`nothing said "${words}"`);
   }
 
   test('the site opens, a whole plan is set by its own controls, and the three numbers follow', async (t) => {
@@ -361,12 +375,11 @@ describe('Firefox', { skip }, () => {
     assert.match((await download(page, 'command:save-chart')).text, /^<svg|^<\?xml/);
     assert.ok(JSON.parse((await download(page, 'command:save-framing')).text).contexts);
     await set_slider(page, FOCAL, '75');
-    await open_file(page, 'command:open-plan', plan.file);
-    await until(page, 'the plan is opened', (id) => window.widegate.mirror().controls.find((each) => each.id === id).value_text === '65', FOCAL);
+    await open_plan(t, page, plan.file, `Opened ${plan.name}`);
+    assert.equal(await value_text(page, FOCAL), '65');
     const rubbish = path.join(folder, 'rubbish.json');
     fs.writeFileSync(rubbish, '{"lens":{"focal_mm":-1}}');
-    await open_file(page, 'command:open-plan', rubbish);
-    await until(page, 'the damaged file is explained', () => /rubbish\.json/.test(window.widegate.mirror().message));
+    await open_plan(t, page, rubbish, 'rubbish.json');
     assert.equal(await value_text(page, FOCAL), '65');
     await assert_clean(opened);
   });
