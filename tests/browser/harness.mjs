@@ -65,12 +65,12 @@ export function watch(page, address) {
   const trouble = [];
   const host = new URL(address).host;
   page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) trouble.push(`console ${message.type()}: ${message.text()}`);
+    if (['error', 'warning', 'warn'].includes(message.type())) trouble.push(`console ${message.type()}: ${message.text()}`);
   });
   page.on('pageerror', (error) => trouble.push(`page error: ${error.message}`));
   page.on('requestfailed', (request) => {
     // What was still under way when the page was left is no failure of the site.
-    if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
+    if (['net::ERR_ABORTED', 'NS_BINDING_ABORTED'].includes(request.failure()?.errorText)) return;
     trouble.push(`request failed: ${request.url()}`);
   });
   page.on('request', (request) => {

@@ -88,7 +88,7 @@ STEPS = [
          [["tools/build", "asan"], ctest("asan")], read_ctest),
     Step("wasm", "the core tests as WASM under Node", [["tools/build", "wasm-tests"], ctest("wasm-tests")], read_ctest),
     Step("web", "the site builds", [["tools/build", "web"]], read_one(("ninja:", "["))),
-    Step("browser", "the site in Chromium", [browser_tests()], read_node),
+    Step("browser", "the site in Chromium and Firefox", [browser_tests()], read_node),
     Step("tidy", "clang-tidy", [["tools/tidy"]], read_one("tidy:")),
     Step("size", "the download against its budget", [["tools/size_report"]], read_one("size:")),
 ]

@@ -76,3 +76,43 @@ find_or_install_chromium() {
   mkdir -p "$deps/bin"
   ln -sfn "$found" "$deps/bin/chromium"
 }
+
+# True when a Firefox starts and writes into a folder of ours: a snap's wrapper may do neither.
+firefox_works() {
+  local folder result=1
+  folder="$(mktemp -d)"
+  mkdir "$folder/profile"
+  timeout 90 "$1" --headless --no-remote --profile "$folder/profile" --screenshot "$folder/page.png" about:blank \
+    >/dev/null 2>&1 </dev/null || true
+  if [ -s "$folder/page.png" ]; then result=0; fi
+  rm -rf "$folder"
+  return "$result"
+}
+
+working_firefox() {
+  local candidate
+  for candidate in "${WIDEGATE_FIREFOX:-}" /usr/bin/firefox-esr /usr/bin/firefox; do
+    if [ -n "$candidate" ] && [ -x "$candidate" ] && firefox_works "$candidate"; then
+      echo "$candidate"
+      return
+    fi
+  done
+}
+
+# Leaves a link at build/deps/bin/firefox. Not every system has the package; without it its tests are skipped.
+find_or_install_firefox() {
+  local found
+  found="$(working_firefox)"
+  if [ -z "$found" ] && apt-cache show firefox-esr >/dev/null 2>&1; then
+    say "installing firefox-esr"
+    apt_install firefox-esr || true
+    found="$(working_firefox)"
+  fi
+  mkdir -p "$deps/bin"
+  rm -f "$deps/bin/firefox"
+  if [ -n "$found" ]; then
+    ln -s "$found" "$deps/bin/firefox"
+  else
+    say "no Firefox that starts here; its tests will be skipped (WIDEGATE_FIREFOX may name one)"
+  fi
+}

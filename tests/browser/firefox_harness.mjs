@@ -1,0 +1,152 @@
+// Firefox for the browser tests, steered by WebDriver BiDi: on a screen of its own (Xvfb), because without one it has
+// no WebGL 2; where there is no Xvfb, headless, and then the site is its text page. Both are worked by the keyboard.
+import { spawn } from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { serve_folder } from '../../tools/lib/static_server.mjs';
+import { at_rest, control } from './gestures.mjs';
+import { DIST, watch } from './harness.mjs';
+
+const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+const require = createRequire(path.join(root, 'tools/package.json'));
+
+const SIZE = { width: 1440, height: 900 };
+/** Software drawing on a busy machine takes its time. */
+const PATIENCE_MS = 30000;
+const START_MS = 90000;
+const LONGEST_FILE_MS = 600000;
+
+const candidates = [process.env.WIDEGATE_FIREFOX, path.join(root, 'build/deps/bin/firefox'), '/usr/bin/firefox-esr'];
+const firefox = candidates.find((name) => name && fs.existsSync(name));
+
+/** Why there is nothing to test with, or false. */
+export const skip = firefox ? false : 'no Firefox that starts here: install firefox-esr, or set WIDEGATE_FIREFOX to its path, and run tools/setup';
+
+/** A screen in memory as {name, close}, or null where there is no Xvfb. Its number comes through the pipe. */
+async function open_screen() {
+  const child = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', `${SIZE.width}x${SIZE.height}x24`, '-nolisten', 'tcp'], { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
+  const number = await new Promise((done) => {
+    child.once('error', () => done(null));
+    child.once('exit', () => done(null));
+    child.stdio[3].once('data', (data) => done(String(data).trim()));
+  });
+  if (number === null) return null;
+  const close = () => child.kill();
+  // A browser that did not start leaves nobody to close its screen.
+  process.once('exit', close);
+  return { name: `:${number}`, close };
+}
+
+// The panel that shows what was saved would take the keyboard from the page.
+const downloads_into = (folder) => ({ 'browser.download.folderList': 2, 'browser.download.dir': folder, 'browser.download.alwaysOpenPanel': false });
+
+/** Starts the browser: a fresh profile unless one is named; downloads go into a folder. Close with close(). */
+export async function start_firefox({ profile, downloads, headless = false } = {}) {
+  const { default: puppeteer } = await import(require.resolve('puppeteer-core'));
+  const screen = headless ? null : await open_screen();
+  const browser = await puppeteer.launch({
+    browser: 'firefox', executablePath: firefox, headless: !screen, userDataDir: profile, timeout: START_MS, defaultViewport: SIZE,
+    env: { ...process.env, ...screen && { DISPLAY: screen.name } },
+    extraPrefsFirefox: downloads ? downloads_into(downloads) : {},
+  });
+  const close = async () => {
+    clearTimeout(guard);
+    await browser.close();
+    screen?.close();
+  };
+  // A test that failed before its close() must not keep the whole run waiting for its browser.
+  const guard = setTimeout(close, LONGEST_FILE_MS).unref();
+  return { browser, drawn: screen !== null, close };
+}
+
+/** Serves the site; stop() may be called twice. */
+export async function serve({ prefix = '/', folder = DIST } = {}) {
+  if (!fs.existsSync(path.join(folder, 'index.html'))) throw new Error(`no site in ${folder}: run tools/build web`);
+  const { server, address } = await serve_folder({ root: folder, prefix });
+  const stop = () => new Promise((done) => {
+    server.closeAllConnections();
+    if (server.listening) server.close(done);
+    else done();
+  });
+  return { address, stop };
+}
+
+/** Asks the page again and again until the answer is true; a page that is just being left has no answer. */
+export async function until(page, what, asked, ...args) {
+  const limit = Date.now() + PATIENCE_MS;
+  while (Date.now() < limit) {
+    if (await page.evaluate(asked, ...args).catch(() => false)) return;
+    await new Promise((done) => { setTimeout(done, 50); });
+  }
+  throw new Error(`waited in vain: ${what}`);
+}
+
+/** Until the app runs and has nothing to draw. Firefox gives frames to the tab in front alone. */
+export async function ready(page) {
+  await page.bringToFront();
+  await until(page, 'the app runs', () => Boolean(window.widegate));
+  await at_rest(page);
+}
+
+/** A tab that remembers all that goes wrong on it, at an address. `tabs` is a browser or one of its contexts. */
+export async function open_tab(tabs, address) {
+  const page = await tabs.newPage();
+  const trouble = watch(page, address);
+  await page.evaluateOnNewDocument(() => {
+    window.policy_violations = [];
+    document.addEventListener('securitypolicyviolation', (event) => {
+      window.policy_violations.push(`${event.violatedDirective}: ${event.blockedURI}`);
+    });
+  });
+  await page.goto(address);
+  await ready(page);
+  return { page, trouble };
+}
+
+export async function reload(page) {
+  await page.reload();
+  await ready(page);
+}
+
+/** Until the worker has the whole site and answers for this page. */
+export const kept_offline = (page) => until(page, 'the site is kept on the device', () => navigator.serviceWorker.controller !== null);
+
+const selector = (id) => `[data-id="${id}"]`;
+
+/** Sets a slider as the keyboard does: digits on the control open the field. */
+export async function set_slider(page, id, text) {
+  await page.bringToFront();
+  await page.focus(selector(id));
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await at_rest(page);
+}
+
+/** Sets a text field as the keyboard does. */
+export async function set_text(page, id, text) {
+  await page.bringToFront();
+  await page.focus(selector(id));
+  await page.keyboard.down('Control');
+  await page.keyboard.press('a');
+  await page.keyboard.up('Control');
+  await page.keyboard.type(text);
+  await page.keyboard.press('Tab');
+  await at_rest(page);
+}
+
+export async function pick(page, id, value) {
+  await page.bringToFront();
+  await page.select(selector(id), value);
+  await at_rest(page);
+}
+
+export async function press(page, id) {
+  await page.bringToFront();
+  await page.focus(selector(id));
+  await page.keyboard.press('Enter');
+  await at_rest(page);
+}
+
+export const value_text = async (page, id) => (await control(page, id)).value_text;
