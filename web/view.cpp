@@ -99,6 +99,7 @@ LessonText lesson_text(const App& app, const PanelState& state) {
                 std::to_string(lesson.steps.size()) + ": " + std::string(step.title);
     text.words = step.words;
     text.working = working_text(app, step.figure);
+    text.control = step.control;
   }
   return text;
 }

@@ -5,6 +5,7 @@
 #include "web/actions.h"
 #include "web/comparison/data.h"
 #include "web/controls.h"
+#include "web/lesson_desk.h"
 #include "web/library_desk.h"
 #include "web/picture_controls.h"
 #include "web/same_view.h"
