@@ -47,7 +47,10 @@ Report step_report(const Lesson& lesson, std::size_t step, const Catalogue& cata
 struct Place {
   std::string_view lesson;
   std::size_t step;
-  friend auto operator<=>(const Place&, const Place&) = default;
+  friend bool operator==(const Place&, const Place&) = default;
+  friend bool operator<(const Place& a, const Place& b) {
+    return a.lesson != b.lesson ? a.lesson < b.lesson : a.step < b.step;
+  }
 };
 
 /// A number the words state, or that must hold for them to be true.
