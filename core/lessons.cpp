@@ -11,6 +11,23 @@ constexpr std::string_view kMode = "headline.mode_megapixels";
 constexpr std::string_view kFrameMp = "headline.frame_megapixels";
 constexpr std::string_view kMinutes = "headline.minutes_per_card";
 constexpr std::string_view kRate = "headline.data_rate_megabits_per_s";
+constexpr std::string_view kBytes = "store.bytes_per_frame";
+constexpr std::string_view kMargin = "cover.mode.margin_mm";
+constexpr std::string_view kSampled = "resolve.horizontal_sampled_scale";
+constexpr std::string_view kPhotosites = "resolve.frame_photosites";
+constexpr std::string_view kRoll = "frame.max_rotation_deg";
+constexpr std::string_view kExposure = "run.exposure_s";
+
+constexpr std::string_view kModeChoice = "/format/mode";
+constexpr std::string_view kRecording = "/format/recording";
+constexpr std::string_view kCodec = "/format/codec";
+constexpr std::string_view kAspect = "/deliverable/frame_lines/0/aspect";
+constexpr std::string_view kProtection = "/deliverable/frame_lines/0/protection";
+constexpr std::string_view kLensSet = "/lens/set";
+constexpr std::string_view kFocal = "/lens/focal_mm";
+constexpr std::string_view kSensorRate = "/run/sensor_rate";
+constexpr std::string_view kShutter = "/run/shutter_angle_deg";
+
 constexpr LessonMove kSame = LessonMove::same;
 constexpr LessonMove kRises = LessonMove::rises;
 constexpr LessonMove kFalls = LessonMove::falls;
@@ -26,36 +43,40 @@ Lesson area_and_raster() {
                     "view, the megapixels and the minutes on a card.",
            .question = Question::see,
            .figure = kView,
-           .edits = {{"/title", "Area and raster"}},
-           .claims = {}},
+           .control = kFocal,
+           .edits = {{"/title", "Area and raster"}, {kAspect, "16/9"}}},
           {.title = "The same area, a smaller raster",
-           .words =
-               "The camera reads the same area but writes 4096 pixels across. The view has not "
-               "moved at all; the file is smaller and the card lasts longer.",
+           .words = "The same area is read, but written 4096 pixels across. The view has not "
+                    "moved. The file is smaller and the card lasts longer, also because a "
+                    "resampled picture gets another codec.",
            .question = Question::resolve,
            .figure = "resolve.horizontal_resample",
-           .edits = {{"/format/recording", "resample-4096"}, {"/format/codec", "vc-3-hqx"}},
-           .claims = {{kView, kSame}, {kMode, kSame}, {kMinutes, kRises}}},
+           .control = kRecording,
+           .picture = LessonPicture::magnifier,
+           .edits = {{kRecording, "resample-4096"}, {kCodec, "vc-3-hqx"}},
+           .claims = {{kView, kSame}, {kMode, kSame}, {kBytes, kFalls}, {kMinutes, kRises}}},
           {.title = "A lower area, the same raster width",
-           .words =
-               "Only a 16:9 strip is read now, still written 4096 across. Top and bottom of the "
-               "view are gone, left and right are not.",
+           .words = "Only a 16:9 strip is read now, still written 4096 across. Top and bottom of "
+                    "the view are gone, left and right are not.",
            .question = Question::see,
            .figure = kHeight,
-           .edits = {{"/format/mode", "wide-16x9"},
-                     {"/format/recording", "resample-4096"},
-                     {"/format/codec", "vc-3-hqx"}},
+           .control = kModeChoice,
+           .edits = {{kModeChoice, "wide-16x9"},
+                     {kRecording, "resample-4096"},
+                     {kCodec, "vc-3-hqx"}},
            .claims = {{kView, kSame}, {kHeight, kFalls}, {kMode, kFalls}, {kMinutes, kRises}}},
           {.title = "The same raster from a smaller area",
-           .words =
-               "The same 4096 by 2304 pixels, but now they are the photosites in the middle. The "
-               "file calls itself the same size; the lens has become longer.",
+           .words = "The same 4096 by 2304 pixels, but now they are the photosites in the middle. "
+                    "The raster is the same; the view is narrower, as if the lens were longer.",
            .question = Question::see,
            .figure = kView,
-           .edits = {{"/format/mode", "centre-4096"},
-                     {"/format/recording", "as-read"},
-                     {"/format/codec", "bayer-12-3-1"}},
-           .claims = {{kView, kFalls}, {kMode, kFalls}}},
+           .control = kModeChoice,
+           .picture = LessonPicture::both_sensors,
+           .against = 2,
+           .edits = {{kModeChoice, "centre-4096"},
+                     {kRecording, "as-read"},
+                     {kCodec, "bayer-12-3-1"}},
+           .claims = {{"resolve.recorded_width_pixels", kSame}, {kView, kFalls}, {kMode, kFalls}}},
       }};
 }
 
@@ -70,31 +91,35 @@ Lesson bigger_circle() {
                "A 35 mm size lens on a 35 mm size sensor. The circle reaches past the corners of "
                "the mode; the spare is the margin.",
            .question = Question::cover,
-           .figure = "cover.mode.margin_mm",
-           .edits = {{"/title", "A bigger area wants a bigger circle"}},
-           .claims = {}},
+           .figure = kMargin,
+           .control = kFocal,
+           .edits = {{"/title", "A bigger area wants a bigger circle"}}},
           {.title = "The same lens on a bigger area",
            .words = "The sensor is now 36 mm wide. The circle is what it was, the corners are not: "
-                    "they are dark, and no setting brings them back.",
+                    "they are dark. No focal length of this set reaches them.",
            .question = Question::cover,
-           .figure = "cover.mode.margin_mm",
+           .figure = kMargin,
+           .control = kFocal,
+           .picture = LessonPicture::scene_recorded,
            .edits = {{"/format/camera", "birch"}},
-           .claims = {{kView, kRises}, {"cover.mode.margin_mm", kFalls}}},
+           .claims = {{kView, kRises}, {kMargin, kFalls}}},
           {.title = "Read less of it",
-           .words = "A smaller area of the same sensor fits inside the circle again. The price is "
-                    "the view and the photosites.",
+           .words = "The 35 mm size mode of the same sensor fits inside the circle again. The "
+                    "price is the view and the photosites.",
            .question = Question::cover,
-           .figure = "cover.frame.margin_mm",
-           .edits = {{"/deliverable/frame_lines/0/protection", "1/4"}},
-           .claims = {{"cover.frame.margin_mm", kRises}, {kFrameMp, kFalls}}},
+           .figure = kMargin,
+           .control = kModeChoice,
+           .edits = {{kModeChoice, "size-35-16x9"}},
+           .claims = {{kMargin, kRises}, {kView, kFalls}, {kMode, kFalls}, {kFrameMp, kFalls}}},
           {.title = "Or change the lens",
-           .words =
-               "A set made for 36 by 24 mm has the circle. Same focal length, same view: only the "
-               "cover has changed.",
+           .words = "The whole sensor again, and a set made for 36 by 24 mm: its circle reaches "
+                    "the corners. The focal length gives the view it gave before; only the cover "
+                    "is another.",
            .question = Question::cover,
-           .figure = "cover.mode.margin_mm",
-           .edits = {{"/deliverable/frame_lines/0/protection", "0"}, {"/lens/set", "severn"}},
-           .claims = {{kView, kSame}, {"cover.mode.margin_mm", kRises}}},
+           .figure = kMargin,
+           .control = kLensSet,
+           .edits = {{kModeChoice, "open-gate"}, {kLensSet, "severn"}},
+           .claims = {{kView, kRises}, {kMode, kRises}, {"cover.image_circle_mm", kRises}}},
       }};
 }
 
@@ -102,36 +127,43 @@ Lesson squeeze() {
   return {
       .id = "squeeze",
       .title = "Squeeze and de-squeeze",
-      .aim = "An anamorphic lens widens the view, not the count of samples.",
+      .aim = "An anamorphic lens widens the view, not the count of photosites across.",
       .steps = {
           {.title = "A wide frame from a spherical lens",
            .words = "2.39:1 cut from the whole sensor: the top and the bottom are thrown away.",
            .question = Question::frame,
            .figure = "frame.height_photosites",
-           .edits = {{"/title", "Squeeze and de-squeeze"}, {"/lens/focal_mm", "50"}},
-           .claims = {}},
-          {.title = "The same frame, squeezed",
-           .words =
-               "A 2x lens squeezes twice the width onto the sensor. Now the frame line is nearly "
-               "square, and nearly the whole height is used.",
+           .control = kAspect,
+           .edits = {{"/title", "Squeeze and de-squeeze"}, {kFocal, "50"}}},
+          {.title = "The same shape, squeezed",
+           .words = "A 2x lens squeezes twice the width onto the sensor. There the frame line is "
+                    "only 1.2 times as wide as high, and uses the whole height.",
            .question = Question::frame,
            .figure = "frame.height_photosites",
-           .edits = {{"/lens/set", "wye"}},
+           .control = "/lens/squeeze",
+           .picture = LessonPicture::scene_recorded,
+           .edits = {{kLensSet, "wye"}},
            .claims = {{"frame.height_photosites", kRises}, {kView, kRises}, {kFrameMp, kRises}}},
           {.title = "A mode of that shape",
            .words = "A mode that is only as wide as the frame needs: the picture is the same, the "
                     "photosites beside it are no longer read or stored.",
            .question = Question::store,
-           .figure = "store.bytes_per_frame",
-           .edits = {{"/format/mode", "squeeze-2-239"}},
-           .claims = {{kView, kFalls}, {kMode, kFalls}, {kMinutes, kRises}}},
+           .figure = kBytes,
+           .control = kModeChoice,
+           .picture = LessonPicture::scene_recorded,
+           .edits = {{kModeChoice, "squeeze-2-239"}},
+           .claims = {{kView, kFalls}, {kMode, kFalls}, {kBytes, kFalls}, {kMinutes, kRises}}},
           {.title = "De-squeezed in camera",
-           .words = "The camera stretches the picture and writes 4096 across. The file looks wide; "
-                    "the scale from what was sampled tells what is really there.",
+           .words = "The camera undoes the squeeze and writes 4096 by 1714 pixels: nine tenths of "
+                    "the width that was sampled, less than half of the height.",
            .question = Question::resolve,
-           .figure = "resolve.horizontal_sampled_scale",
-           .edits = {{"/format/recording", "desqueeze-4096"}, {"/format/codec", "vc-3-444-12"}},
-           .claims = {{kView, kSame}, {"resolve.recorded_squeeze", kFalls}}},
+           .figure = "resolve.vertical_resample",
+           .control = kRecording,
+           .picture = LessonPicture::scene_desqueezed,
+           .edits = {{kRecording, "desqueeze-4096"}, {kCodec, "vc-3-444-12"}},
+           .claims = {{kView, kSame},
+                      {"resolve.recorded_squeeze", kFalls},
+                      {"resolve.vertical_resample", kFalls}}},
       }};
 }
 
@@ -146,35 +178,39 @@ Lesson mandate() {
                "A 16:9 frame on a 4992 wide area, delivered at 3840. Every delivered pixel is made "
                "of more than one photosite: oversampling.",
            .question = Question::resolve,
-           .figure = "resolve.horizontal_sampled_scale",
+           .figure = kSampled,
+           .control = "/deliverable/width_pixels",
+           .picture = LessonPicture::magnifier,
            .edits = {{"/title", "Oversampling and the mandate"},
-                     {"/format/mode", "wide-16x9"},
-                     {"/deliverable/frame_lines/0/aspect", "16/9"}},
-           .claims = {}},
+                     {kModeChoice, "wide-16x9"},
+                     {kAspect, "16/9"}}},
           {.title = "Enough in the mode",
            .words =
                "A 4096 by 2304 area holds 9.4 million photosites, above the usual 8.29 million. So "
                "far the commissioner is content.",
            .question = Question::resolve,
            .figure = kFrameMp,
-           .edits = {{"/format/mode", "centre-4096"}},
-           .claims = {{kFrameMp, kFalls}, {"resolve.horizontal_sampled_scale", kRises}}},
+           .control = kModeChoice,
+           .picture = LessonPicture::magnifier,
+           .edits = {{kModeChoice, "centre-4096"}},
+           .claims = {{kFrameMp, kFalls}, {kSampled, kRises}}},
           {.title = "Not enough in the frame",
            .words =
                "The same mode, but a 2.39:1 frame cut from it. The mode still passes, the frame "
                "does not: this is what a requirement counts.",
            .question = Question::resolve,
-           .figure = "resolve.frame_photosites",
-           .edits = {{"/deliverable/frame_lines/0/aspect", "239/100"}},
+           .figure = kPhotosites,
+           .control = kAspect,
+           .edits = {{kAspect, "239/100"}},
            .claims = {{kMode, kSame}, {kFrameMp, kFalls}}},
-          {.title = "Padding counts twice",
-           .words =
-               "Ten percent of protection shrinks the frame line on both sides, so a fifth of its "
-               "photosites go.",
+          {.title = "Protection counts twice",
+           .words = "Ten percent of protection takes a tenth off the width and a tenth off the "
+                    "height of the frame line: 19 percent of its photosites go.",
            .question = Question::frame,
-           .figure = "frame.width_photosites",
-           .edits = {{"/deliverable/frame_lines/0/protection", "1/10"}},
-           .claims = {{kMode, kSame}, {kFrameMp, kFalls}, {"frame.push_in_percent", kRises}}},
+           .figure = kPhotosites,
+           .control = kProtection,
+           .edits = {{kProtection, "1/10"}},
+           .claims = {{kMode, kSame}, {kPhotosites, kFalls}, {"frame.push_in_percent", kRises}}},
       }};
 }
 
@@ -186,84 +222,98 @@ Lesson data_and_cards() {
       .steps = {
           {.title = "A card at 24",
            .words = "Bytes in a frame, frames in a second, bytes on a card: three numbers make the "
-                    "minutes.",
+                    "minutes. Sound is left out here.",
            .question = Question::store,
            .figure = kMinutes,
-           .edits = {{"/title", "Frame rate, data and cards"}},
-           .claims = {}},
+           .control = kSensorRate,
+           .edits = {{"/title", "Frame rate, data and cards"}, {"/run/audio_channels", "0"}}},
           {.title = "Twice the rate",
            .words = "At 48 frames a second the same card lasts half as long. What it plays back at "
                     "24 is as long as before, only slower.",
            .question = Question::run,
            .figure = "run.screen_minutes_per_card",
-           .edits = {{"/run/sensor_rate", "48"}},
-           .claims = {{kRate, kRises}, {kMinutes, kFalls}}},
+           .control = kSensorRate,
+           .edits = {{kSensorRate, "48"}},
+           .claims = {{kRate, kRises}, {kMinutes, kFalls}, {"run.screen_minutes_per_card", kSame}}},
           {.title = "Coded without loss",
            .words =
                "Lossless coding saves what the picture allows, so the answer is a range. Plan with "
                "the worse end.",
            .question = Question::store,
-           .figure = "store.bytes_per_frame",
-           .edits = {{"/format/codec", "bayer-12-lossless"}},
+           .figure = kBytes,
+           .control = kCodec,
+           .edits = {{kCodec, "bayer-12-lossless"}},
            .claims = {{kMinutes, kRises}}},
           {.title = "Coded with loss",
            .words =
                "Three to one is a promise the codec keeps whatever it sees: one number again, and "
                "three times the minutes of the uncompressed frame.",
            .question = Question::store,
-           .figure = "store.bytes_per_frame",
-           .edits = {{"/format/codec", "bayer-12-3-1"}},
+           .figure = kBytes,
+           .control = kCodec,
+           .edits = {{kCodec, "bayer-12-3-1"}},
            .claims = {{kMinutes, kRises}, {kRate, kFalls}}},
           {.title = "A card that cannot keep up",
-           .words =
-               "A card with a lower guaranteed speed holds the same minutes and still fails: it "
-               "cannot be filled as fast as the camera writes.",
+           .words = "A card of the same size with 400 MB a second guaranteed holds the same "
+                    "minutes and still fails: the camera writes 449. Run fails with it, for this "
+                    "card ends the rate below 43.",
            .question = Question::store,
            .figure = "store.write_headroom",
-           .edits = {{"/store/card", "sd-v60-256"}},
-           .claims = {{"store.write_headroom", kFalls}, {kRate, kSame}}},
+           .control = kSensorRate,
+           .edits = {{"/store/card", "express-b-vpg400-512"}},
+           .claims = {{"store.write_headroom", kFalls},
+                      {"run.rate_ceiling_fps", kFalls},
+                      {kMinutes, kSame},
+                      {kRate, kSame}}},
       }};
 }
 
-Lesson padding() {
+Lesson room() {
   return {
-      .id = "padding",
-      .title = "Padding",
-      .aim = "Room around the frame is bought with photosites.",
+      .id = "room",
+      .title = "Protection and padding",
+      .aim = "Room around the frame is bought with photosites and data.",
       .steps = {
           {.title = "No room",
-           .words =
-               "The frame line is as wide as the mode. There is nothing to reframe with from side "
-               "to side, and a tilted horizon cannot be put right without a loss.",
+           .words = "The frame line fills the mode. There is nothing to reframe with, and a tilted "
+                    "horizon cannot be put right without a loss.",
            .question = Question::frame,
-           .figure = "frame.max_rotation_deg",
-           .edits = {{"/title", "Padding"}, {"/format/mode", "wide-239"}},
-           .claims = {}},
-          {.title = "Five percent",
-           .words = "A protected area is kept around the frame line. Now it can push in, shift and "
-                    "roll a little, and the photosites behind it are fewer.",
+           .figure = kRoll,
+           .control = kProtection,
+           .edits = {{"/title", "Protection and padding"}, {kModeChoice, "wide-239"}}},
+          {.title = "Five percent of protection",
+           .words = "The frame line draws in and leaves a protected area around itself. Now it can "
+                    "push in by five percent, shift and roll a little. Nearly a tenth of its "
+                    "photosites are gone.",
            .question = Question::frame,
            .figure = "frame.push_in_percent",
-           .edits = {{"/deliverable/frame_lines/0/protection", "1/20"}},
+           .control = kProtection,
+           .edits = {{kProtection, "1/20"}},
            .claims = {{"frame.push_in_percent", kRises},
-                      {"frame.max_rotation_deg", kRises},
+                      {"frame.shift_horizontal_percent", kRises},
+                      {kRoll, kRises},
                       {kFrameMp, kFalls}}},
           {.title = "A taller mode",
-           .words =
-               "Reading the whole sensor adds room above and below for nothing but data. The roll "
-               "is still held by the width.",
+           .words = "The whole sensor adds padding above and below the protected area. It costs "
+                    "data and top speed. The roll grows to nearly nine degrees; now only the "
+                    "width holds it.",
            .question = Question::frame,
            .figure = "frame.shift_vertical_percent",
-           .edits = {{"/format/mode", "open-gate"}},
-           .claims = {{"frame.shift_vertical_percent", kRises}, {kMinutes, kFalls}}},
+           .control = kModeChoice,
+           .edits = {{kModeChoice, "open-gate"}},
+           .claims = {{"frame.shift_vertical_percent", kRises},
+                      {kRoll, kRises},
+                      {"run.rate_ceiling_fps", kFalls},
+                      {kMinutes, kFalls}}},
           {.title = "Held at the top",
            .words =
-               "With the protected area at the top of the mode all the room is below: headroom "
+               "With the protected area at the top of the mode all the padding is below: headroom "
                "stays when a taller version is cut. The optical axis is no longer the middle.",
            .question = Question::frame,
            .figure = "frame.top_photosites",
+           .control = "/deliverable/frame_lines/0/anchor/kind",
            .edits = {{"/deliverable/frame_lines/0/anchor/kind", "top"}},
-           .claims = {{"frame.top_photosites", kFalls}, {"frame.max_rotation_deg", kFalls}}},
+           .claims = {{"frame.top_photosites", kFalls}, {kRoll, kFalls}}},
       }};
 }
 
@@ -278,27 +328,26 @@ Lesson flicker() {
                "Lamps on 50 Hz mains brighten 100 times a second. A 180 degree shutter at 24 holds "
                "2.08 pulses: some frames get more light than others.",
            .question = Question::run,
-           .figure = "run.exposure_s",
-           .edits = {{"/title", "Lights that pulse"}},
-           .claims = {}},
+           .figure = kExposure,
+           .control = kShutter,
+           .edits = {{"/title", "Lights that pulse"}}},
           {.title = "A steady angle",
            .words = "At 172.8 degrees the exposure is a fiftieth of a second, exactly two pulses. "
-                    "It costs "
-                    "a twentieth of a stop.",
+                    "It costs six hundredths of a stop.",
            .question = Question::run,
            .figure = "run.exposure_change_stops",
-           .edits = {{"/run/shutter_angle_deg", "172.8"}},
-           .claims = {{"run.exposure_s", kFalls}, {"run.exposure_change_stops", kFalls}}},
+           .control = kShutter,
+           .edits = {{kShutter, "172.8"}},
+           .claims = {{kExposure, kFalls}, {"run.exposure_change_stops", kFalls}}},
           {.title = "Or a steady rate",
-           .words =
-               "At 25 frames a second every frame meets the pulses at the same point, so any angle "
-               "is safe. A test under the lamps that will be used still decides.",
+           .words = "At 25 frames a second every frame meets the pulses at the same point, so any "
+                    "angle is safe: these 144 degrees hold 1.6 pulses, in every frame the same. A "
+                    "test under the real lamps still decides.",
            .question = Question::run,
-           .figure = "run.speed_factor",
-           .edits = {{"/run/sensor_rate", "25"},
-                     {"/run/project_rate", "25"},
-                     {"/run/shutter_angle_deg", "180"}},
-           .claims = {{kMinutes, kFalls}}},
+           .figure = kExposure,
+           .control = kShutter,
+           .edits = {{kSensorRate, "25"}, {"/run/project_rate", "25"}, {kShutter, "144"}},
+           .claims = {{kExposure, kFalls}, {kMinutes, kFalls}}},
       }};
 }
 
@@ -313,21 +362,25 @@ Lesson same_view() {
                     "distance reaches.",
            .question = Question::see,
            .figure = kView,
-           .edits = {{"/title", "The same view on another sensor"}},
-           .claims = {}},
+           .control = kFocal,
+           .edits = {{"/title", "The same view on another sensor"}}},
           {.title = "A bigger area, the same lens",
            .words = "On a 65 mm size sensor the same focal length sees much wider.",
            .question = Question::see,
            .figure = kView,
-           .edits = {{"/format/camera", "cedar"}, {"/lens/set", "trent"}},
+           .control = kFocal,
+           .picture = LessonPicture::both_scenes,
+           .edits = {{"/format/camera", "cedar"}, {kLensSet, "trent"}},
            .claims = {{kView, kRises}}},
           {.title = "The view matched",
            .words = "Focal length times the ratio of the widths brings the view back. The depth of "
                     "field is smaller than it was on the small sensor at the same f-number.",
            .question = Question::see,
            .figure = "see.near_m",
-           .edits = {{"/lens/focal_mm", "70"}},
-           .claims = {{kView, kFalls}, {"see.near_m", kRises}}},
+           .control = kFocal,
+           .picture = LessonPicture::both_scenes,
+           .edits = {{kFocal, "70"}},
+           .claims = {{kView, kFalls}, {"see.near_m", kRises}, {"see.far_m", kFalls}}},
       }};
 }
 
@@ -335,7 +388,7 @@ Lesson same_view() {
 
 std::vector<Lesson> lessons() {
   return {area_and_raster(), bigger_circle(), squeeze(), mandate(),
-          data_and_cards(),  padding(),       flicker(), same_view()};
+          data_and_cards(),  room(),          flicker(), same_view()};
 }
 
 Checked<Plan> lesson_plan(const Lesson& lesson, std::size_t step, const Catalogue& catalogue) {

@@ -2,6 +2,7 @@
 // about what its numbers do. Data only; showing them is the front end's business.
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -26,13 +27,26 @@ struct LessonClaim {
   LessonMove move;
 };
 
+/// What the class looks at in a step.
+enum class LessonPicture {
+  sensor,            ///< To scale, with circle and frame line.
+  scene_recorded,    ///< Through the lens, squeezed as on the sensor.
+  scene_desqueezed,  ///< As it will be seen.
+  magnifier,         ///< The scene, and single photosites and pixels.
+  both_sensors,      ///< This step's and another's over each other.
+  both_scenes,       ///< This step's and another's side by side.
+};
+
 struct LessonStep {
   std::string_view title;
-  std::string_view words;           ///< Two or three sentences for the wall.
-  Question question;                ///< The panel to have open.
-  std::string_view figure;          ///< Key of the figure whose working is shown.
-  std::vector<LessonEdit> edits;    ///< On top of all earlier steps of the lesson.
-  std::vector<LessonClaim> claims;  ///< Against the step before; none in a first step.
+  std::string_view words;    ///< Two or three sentences for the wall.
+  Question question;         ///< The panel to have open.
+  std::string_view figure;   ///< Key of the figure whose working is shown.
+  std::string_view control;  ///< The one to move, as a pointer of plan_fields.h.
+  LessonPicture picture = LessonPicture::sensor;
+  std::size_t against = 0;  ///< Of `both_...`: the step whose plan is compared with, from 0.
+  std::vector<LessonEdit> edits = {};    ///< On top of all earlier steps of the lesson.
+  std::vector<LessonClaim> claims = {};  ///< Against the step before; none in a first step.
 };
 
 struct Lesson {

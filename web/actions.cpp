@@ -9,7 +9,6 @@
 #include "core/choose.h"
 #include "core/fdl/plan_export.h"
 #include "core/fdl/write.h"
-#include "core/lessons.h"
 #include "core/link.h"
 #include "core/plan_csv.h"
 #include "core/plan_json.h"
@@ -19,6 +18,7 @@
 #include "web/comparison/data.h"
 #include "web/delivery/actions.h"
 #include "web/frame_lines.h"
+#include "web/lesson_desk.h"
 #include "web/ranking_controls.h"
 #include "web/shelf_desk.h"
 
@@ -119,31 +119,19 @@ void save_framing(Desk& desk) {
   save(desk, ".fdl", "application/json", fdl::write_document(framing->document));
 }
 
-void show_step(Desk& desk, std::size_t step) {
-  for (const Lesson& lesson : lessons()) {
-    if (lesson.id != desk.state.lesson || step >= lesson.steps.size()) continue;
-    auto plan = lesson_plan(lesson, step, desk.app.library());
-    if (!plan) {
-      desk.state.message = "This lesson needs the demo cameras of the library.";
-      return;
-    }
-    leave_shelf(desk.state);
-    desk.state.lesson_step = step;
-    desk.state.jump = "lesson";
-    desk.commands.emplace_back(ReplacePlan{std::move(*plan)});
-  }
+void lesson_next(Desk& desk) {
+  show_lesson_step(desk.state.lesson_step + 1, desk.app, desk.state, desk.commands);
 }
-
-void lesson_next(Desk& desk) { show_step(desk, desk.state.lesson_step + 1); }
 void lesson_back(Desk& desk) {
-  if (desk.state.lesson_step > 0) show_step(desk, desk.state.lesson_step - 1);
+  if (desk.state.lesson_step == 0) return;
+  show_lesson_step(desk.state.lesson_step - 1, desk.app, desk.state, desk.commands);
 }
 void more_formats(Desk& desk) {
   constexpr std::size_t kMore = 40;
   desk.state.formats_shown += kMore;
 }
 
-void lesson_leave(Desk& desk) { desk.state.lesson.clear(); }
+void lesson_leave(Desk& desk) { leave_lesson(desk.state); }
 
 struct ActionRow {
   std::string_view id;
@@ -202,20 +190,6 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
   run_delivery_action(id, app, state, platform);
   if (run_comparison_action(id, app, state.comparison)) {
     state.picture.shows = PictureKind::comparison;
-  }
-}
-
-void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands) {
-  state.lesson.clear();
-  for (const Lesson& lesson : lessons()) {
-    if (lesson.id != id) continue;
-    auto plan = lesson_plan(lesson, 0, app.library());
-    if (!plan) return;
-    state.lesson = id;
-    state.lesson_step = 0;
-    leave_shelf(state);
-    state.jump = "lesson";
-    commands.emplace_back(ReplacePlan{std::move(*plan)});
   }
 }
 

@@ -49,9 +49,6 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
 /// The plan's title as the beginning of a file name, then `end`.
 [[nodiscard]] std::string file_name(const Plan& plan, std::string_view end);
 
-/// Begins a lesson at its first step, or leaves lessons when the id is empty or unknown.
-void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands);
-
 /// The whole address that opens the plan.
 [[nodiscard]] std::string link_address(const App& app, const Platform& platform);
 

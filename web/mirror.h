@@ -105,6 +105,7 @@ struct LessonText {
   std::string step;   ///< "2 of 5: The same area, fewer pixels"
   std::string words;
   WorkingText working;  ///< Of the figure the step is about.
+  std::string control;  ///< The one to move; drawn in the lesson, not in its own section.
   friend bool operator==(const LessonText&, const LessonText&) = default;
 };
 

@@ -5,6 +5,7 @@
 
 #include "core/link.h"
 #include "core/text.h"
+#include "web/lesson_desk.h"
 
 namespace widegate {
 namespace {
@@ -160,7 +161,7 @@ void open_kept_plan(std::string_view text, const App& app, PanelState& state, Pl
   // Nothing is lost: a plan that is in no list yet goes into it first.
   const bool unkept = state.shelf.current == 0 && app.plan() != Plan{} && state.lesson.empty();
   if (unkept && !add_current(app, state, platform, before)) return;
-  state.lesson.clear();
+  leave_lesson(state);
   state.message = "Opened “" + opened.title + "”." +
                   (unkept ? " “" + before + "” is in the list of plans now." : "");
   take_place(state, platform, opened.id, opened.edition);

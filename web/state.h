@@ -82,7 +82,8 @@ struct PanelState {
   bool large_type = false;                      ///< For a wall: everything half as large again.
   std::string lesson;                           ///< Id of the lesson under way; empty for none.
   std::size_t lesson_step = 0;
-  std::string message;  ///< What was done, or why not; until the next change.
+  ComparisonState before_lesson;  ///< What was compared; comes back when the lesson is left.
+  std::string message;            ///< What was done, or why not; until the next change.
   PictureState picture;
   ComparisonState comparison;
   DeliveryState delivery;

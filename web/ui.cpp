@@ -177,7 +177,8 @@ struct Ui::Parts {
       saved_delivery = state.delivery.version;
       keep_delivery(state.delivery, platform);
     }
-    if (state.comparison.version != saved_comparison) {
+    // What a lesson compares is the lesson's; one's own is kept again when it is left.
+    if (state.lesson.empty() && state.comparison.version != saved_comparison) {
       saved_comparison = state.comparison.version;
       keep_comparison(state.comparison, platform);
     }

@@ -114,6 +114,7 @@ LessonText lesson_text(const App& app, const PanelState& state,
     text.words = step.words;
     text.working = working_text(app, step.figure);
     round_result(text.working, rows);
+    text.control = step.control;
   }
   return text;
 }

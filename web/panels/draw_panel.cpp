@@ -105,10 +105,14 @@ void draw_notes(DrawContext& context, const Section& section, bool fine) {
   }
 }
 
+/// A control that the lesson shows is there only: it has one place, for the eye and for the page.
 void draw_controls(DrawContext& context, const Panel& panel, bool further) {
   const std::size_t line = picked_line(context.app.plan(), context.state);
   for (const PanelField& field : panel.fields) {
-    if (field.further == further) draw_control(context, on_line(field.pointer, line));
+    const std::string pointer = on_line(field.pointer, line);
+    if (field.further == further && pointer != context.view.mirror.lesson.control) {
+      draw_control(context, pointer);
+    }
   }
   if (further) return;
   for (const std::string_view id : panel.extra_controls) draw_control(context, id);
@@ -200,7 +204,9 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   }
   ImGui::PushID(panel.id.data(), panel.id.data() + panel.id.size());
   take_space(context, 5);
-  draw_heading(context, *section);
+  if (panel.heads_itself == nullptr || !panel.heads_itself(context.state)) {
+    draw_heading(context, *section);
+  }
   draw_verdict(context, *section);
   if (panel.draws_itself) draw_notes(context, *section, false);
   if (panel.draw_first != nullptr) panel.draw_first(context);

@@ -12,6 +12,7 @@
 namespace widegate {
 
 struct DrawContext;
+struct PanelState;
 
 /// One control of a panel.
 struct PanelField {
@@ -36,6 +37,8 @@ struct Panel {
   void (*draw_extra)(DrawContext& context) = nullptr;
   /// Controls and figures are drawn by draw_first.
   bool draws_itself = false;
+  /// True while draw_first draws a heading of its own; may be null.
+  bool (*heads_itself)(const PanelState& state) = nullptr;
 };
 
 }  // namespace widegate

@@ -140,11 +140,9 @@ void draw_text(DrawContext& context, Control& control) {
   take_space(context, 3);
 }
 
-void draw_action(DrawContext& context, Control& control) {
-  if (!control.enabled && control.section == "lesson") return;
+void draw_button(DrawContext& context, Control& control, const RectPx& row) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
-  const RectPx row = take_row(context.theme.touch());
   Press press;
   if (control.enabled) press = pressable("action", row);
   const float radius = 10 * context.theme.scale;
@@ -155,6 +153,10 @@ void draw_action(DrawContext& context, Control& control) {
   if (press.clicked) context.state.asked_action = control.id;
   note_rect(context, control, row);
   show_focus(context, control, row);
+}
+
+void draw_action(DrawContext& context, Control& control) {
+  draw_button(context, control, take_row(context.theme.touch()));
   take_space(context, 2);
 }
 

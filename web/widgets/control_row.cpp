@@ -6,6 +6,7 @@
 #include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/frame_lines.h"
+#include "web/lesson_desk.h"
 #include "web/library_desk.h"
 #include "web/listed_rows.h"
 #include "web/picture_controls.h"

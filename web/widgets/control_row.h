@@ -21,6 +21,8 @@ void draw_choice(DrawContext& context, Control& control);
 void draw_flag(DrawContext& context, Control& control);
 void draw_text(DrawContext& context, Control& control);
 void draw_action(DrawContext& context, Control& control);
+/// The button of an action, in a box of the caller's.
+void draw_button(DrawContext& context, Control& control, const RectPx& box);
 
 /// A value that is typed into when pressed, right-aligned in the box; drawn as an open field while
 /// it is typed into.
