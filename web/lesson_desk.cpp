@@ -79,6 +79,7 @@ void show_lesson_step(std::size_t step, const App& app, PanelState& state, Comma
     }
     leave_shelf(state);
     state.lesson_step = step;
+    state.frame_line = 0;
     state.jump = "lesson";
     show(lesson, step, app, state);
     commands.emplace_back(ReplacePlan{std::move(*plan)});

@@ -3,7 +3,9 @@
 
 #include <set>
 #include <string>
+#include <utility>
 
+#include "imgui.h"
 #include "tests/web/harness.h"
 #include "web/actions.h"
 #include "web/frame_lines.h"
@@ -132,12 +134,11 @@ TEST_CASE("no more than eight frame lines; the picked one follows an undo") {
 TEST_CASE("every section is a step away") {
   Screen screen(phone());
   screen.settle();
-  for (const ChoiceItem& item : screen.control(kGoTo).choices) {
-    if (item.value.empty()) continue;
-    CAPTURE(item.value);
-    screen.ui.set(kGoTo, item.value);
+  const std::set<std::pair<std::string_view, std::string_view>> kPlaces = {
+      {"format", "/format/camera"}, {"handover", kCopyLink}, {"lesson", kLesson}};
+  for (const auto& [section, control] : kPlaces) {
+    screen.ui.set(kGoTo, section);
     screen.settle();
-    CHECK_FALSE(item.label.empty());
+    CHECK(screen.control(control).visible);
   }
-  CHECK(screen.control("view:theme").visible);
 }
