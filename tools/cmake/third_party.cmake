@@ -6,7 +6,7 @@ endif()
 # Dear ImGui's core, with our own configuration (web/imgui_config.h); natively for the UI tests, and for the web.
 add_library(imgui STATIC EXCLUDE_FROM_ALL
   ${WIDEGATE_DEPS}/imgui/imgui.cpp ${WIDEGATE_DEPS}/imgui/imgui_draw.cpp
-  ${WIDEGATE_DEPS}/imgui/imgui_tables.cpp ${WIDEGATE_DEPS}/imgui/imgui_widgets.cpp)
+  ${CMAKE_SOURCE_DIR}/web/imgui_without_tables.cpp ${WIDEGATE_DEPS}/imgui/imgui_widgets.cpp)
 target_include_directories(imgui SYSTEM PUBLIC ${WIDEGATE_DEPS}/imgui)
 target_include_directories(imgui PRIVATE ${CMAKE_SOURCE_DIR})
 target_compile_definitions(imgui PUBLIC IMGUI_USER_CONFIG="web/imgui_config.h")
