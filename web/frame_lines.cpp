@@ -22,8 +22,7 @@ Control named(std::string_view id, ControlKind kind, std::string_view label) {
 }
 
 std::string line_words(const FrameLine& line, std::size_t place) {
-  std::string words = line.name.empty() ? "Line " + std::to_string(place + 1) : line.name;
-  return words + (place == 0 ? ", the main one" : "");
+  return line.name.empty() ? "Line " + std::to_string(place + 1) : line.name;
 }
 
 Control line_control(const App& app, const PanelState& state) {
