@@ -107,22 +107,23 @@ test('the copied link opens the same plan elsewhere', async () => {
   await other.context.close();
 });
 
+/** Waits for what a change of the address does: it arrives as an event of its own. */
+const until_focal = (text) => page.waitForFunction(([id, wanted]) => window.widegate.mirror().controls.find((each) => each.id === id).value_text === wanted, [FOCAL, text]);
+
 test('a link opened in place changes the plan; back and forward work; a damaged one is explained', async () => {
+  await set_focal('66');
   await set_focal('65');
-  await page.waitForFunction(() => location.hash.length > 1);
+  await settled_address();
   const first = await page.evaluate(() => location.hash);
   await set_focal('75');
   await page.waitForFunction((old) => location.hash !== old, first);
   await settled_address();
   await page.evaluate((hash) => { location.hash = hash; }, first);
-  await at_rest(page);
-  assert.equal(await focal(), '65');
+  await until_focal('65');
   await page.goBack();
-  await at_rest(page);
-  assert.equal(await focal(), '75');
+  await until_focal('75');
   await page.goForward();
-  await at_rest(page);
-  assert.equal(await focal(), '65');
+  await until_focal('65');
   // Mangled, over-long, cut at several places, of a newer version, hostile, not even an address.
   const cuts = [0.1, 0.5, 0.9].map((share) => first.slice(0, Math.round(first.length * share)));
   const swapped = `${first.slice(0, 20)}${first[20] === 'A' ? 'B' : 'A'}${first.slice(21)}`;
@@ -258,6 +259,7 @@ test('the list of keys opens and closes', async () => {
   assert.equal(await page.locator('#keys').isVisible(), true);
   await page.keyboard.press('Escape');
   assert.equal(await page.locator('#keys').isVisible(), false);
+  await at_rest(page);
   await page.keyboard.press('End');
   await at_rest(page);
   assert.equal(await box_of(page, '/format/camera'), null, 'End scrolls the questions');
