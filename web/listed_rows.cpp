@@ -1,6 +1,7 @@
 #include "web/listed_rows.h"
 
 #include "core/readings.h"
+#include "web/choice_items.h"
 
 namespace widegate {
 namespace {
@@ -38,14 +39,8 @@ Control same_view_control(const App& app, std::string_view camera) {
   control.edit_text = camera;
   control.value_text = "No other camera";
   control.choices.push_back({"", control.value_text, {}});
-  const std::vector<Camera>& own = app.plan().own.cameras;
-  const std::vector<Camera>& library = app.library().cameras;
-  for (const auto* cameras : {&own, &library}) {
-    for (const Camera& each : *cameras) {
-      if (cameras == &library && find_row(own, each.id) != nullptr) continue;
-      control.choices.push_back({each.id, each.name, {}});
-      if (each.id == camera) control.value_text = each.name;
-    }
+  for (const Camera* each : cameras_to_choose(app)) {
+    put_item(control, each->id, each->name, each->id == camera);
   }
   return control;
 }

@@ -4,6 +4,8 @@
 #include <string>
 #include <utility>
 
+#include "web/choice_items.h"
+
 namespace widegate {
 namespace {
 
@@ -21,14 +23,6 @@ Control named(std::string_view id, ControlKind kind, std::string_view label) {
   return control;
 }
 
-void put_item(Control& control, std::string_view value, std::string label, bool chosen) {
-  if (chosen) {
-    control.edit_text = value;
-    control.value_text = label;
-  }
-  control.choices.push_back({std::string(value), std::move(label), {}});
-}
-
 Control cameras_control(const App& app) {
   Control control = named(kCamerasConsidered, ControlKind::choice, "Cameras considered");
   const std::vector<std::string>& considered = app.plan().choose.cameras;
@@ -36,14 +30,9 @@ Control cameras_control(const App& app) {
   if (considered.size() > 1) {
     put_item(control, kSeveral, std::to_string(considered.size()) + " cameras of the plan", true);
   }
-  const std::vector<Camera>& own = app.plan().own.cameras;
-  const std::vector<Camera>& library = app.library().cameras;
-  for (const auto* cameras : {&own, &library}) {
-    for (const Camera& camera : *cameras) {
-      if (cameras == &library && find_row(own, camera.id) != nullptr) continue;
-      put_item(control, camera.id, camera.name,
-               considered.size() == 1 && considered.front() == camera.id);
-    }
+  for (const Camera* camera : cameras_to_choose(app)) {
+    put_item(control, camera->id, camera->name,
+             considered.size() == 1 && considered.front() == camera->id);
   }
   return control;
 }

@@ -5,6 +5,7 @@
 
 #include "core/evaluate.h"
 #include "core/plan_json.h"
+#include "web/choice_items.h"
 #include "web/ranking_rows.h"
 
 namespace widegate {
@@ -67,28 +68,15 @@ Control make(std::string_view id, ControlKind kind, std::string_view label) {
   return control;
 }
 
-void put_item(Control& control, std::string value, std::string label, bool chosen) {
-  if (chosen) {
-    control.edit_text = value;
-    control.value_text = label;
-  }
-  control.choices.push_back({std::move(value), std::move(label), {}});
-}
-
 Control camera_control(const App& app, const ComparisonState& state) {
   Control control = make(kCompareCamera, ControlKind::choice, "Compare with");
   put_item(control, "", "Nothing", !state.kept && !state.format);
   if (state.kept) {
-    put_item(control, std::string(kKept), "The plan that was kept: " + state.kept->title, true);
+    put_item(control, kKept, "The plan that was kept: " + state.kept->title, true);
   }
-  const std::vector<Camera>& own = app.plan().own.cameras;
-  const std::vector<Camera>& library = app.library().cameras;
-  for (const auto* cameras : {&own, &library}) {
-    for (const Camera& camera : *cameras) {
-      if (cameras == &library && find_row(own, camera.id) != nullptr) continue;
-      put_item(control, camera.id, camera.name,
-               !state.kept && state.format && state.format->camera == camera.id);
-    }
+  for (const Camera* camera : cameras_to_choose(app)) {
+    put_item(control, camera->id, camera->name,
+             !state.kept && state.format && state.format->camera == camera->id);
   }
   return control;
 }
