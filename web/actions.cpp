@@ -41,6 +41,7 @@ void redo(Desk& desk) { desk.commands.emplace_back(Redo{}); }
 void start_afresh(Desk& desk) {
   Plan fresh;
   fresh.own = desk.app.plan().own;
+  leave_lesson(desk.state);
   leave_shelf(desk.state);
   desk.commands.emplace_back(ReplacePlan{std::move(fresh)});
   desk.state.message = "A new plan. Undo brings the old one back.";

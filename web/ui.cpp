@@ -16,6 +16,7 @@
 #include "web/draw_context.h"
 #include "web/fonts.h"
 #include "web/layout.h"
+#include "web/lesson_desk.h"
 #include "web/library_desk.h"
 #include "web/panels/draw_panel.h"
 #include "web/picture/picture.h"
@@ -167,11 +168,8 @@ struct Ui::Parts {
       save_to_shelf(app, state, platform, commands);
       for (const Command& command : std::exchange(commands, {})) app.apply(command);
       saved_revision = app.revision();
-      const Plan whole = app.whole_plan();
-      platform.store(kPlanKey, plan_to_json(whole));
       if (inputs() != seen) touch();
-      fragment = plan_to_link(whole);
-      platform.replace_fragment(fragment);
+      store_plan();
     }
     if (!state.drag && state.delivery.version != saved_delivery) {
       saved_delivery = state.delivery.version;
@@ -186,6 +184,14 @@ struct Ui::Parts {
       saved_theme = state.theme;
       platform.store(kThemeKey, theme_key(state.theme));
     }
+  }
+
+  /// Puts the plan on the screen into the device's memory and into the address.
+  void store_plan() {
+    const Plan whole = app.whole_plan();
+    platform.store(kPlanKey, plan_to_json(whole));
+    fragment = plan_to_link(whole);
+    platform.replace_fragment(fragment);
   }
 
   /// Takes a plan out of the address. A text that is none leaves the plan as it is, and says so.
@@ -212,12 +218,15 @@ struct Ui::Parts {
     load_delivery(state.delivery, platform);
     load_comparison(state.comparison, platform, app.library());
     saved_delivery = state.delivery.version;
+    bool found = false;
     if (const auto kept = platform.stored(kPlanKey)) {
       if (auto plan = plan_from_json(*kept, app.library())) {
         app.apply(OpenPlan{std::move(*plan)});
+        found = true;
       }
     }
     if (open_link(platform.fragment())) {
+      found = true;
       const Plan before = app.plan();
       app.apply(OpenPlan{std::get<ReplacePlan>(commands.back()).plan});
       commands.clear();
@@ -225,6 +234,9 @@ struct Ui::Parts {
       tell_brought_rows(app, state);
     }
     saved_revision = app.revision();
+    // A first visit keeps its plain address, and a kept plan that cannot be read stays for a
+    // version that can.
+    if (found) store_plan();
   }
 
   void set_io(const FrameInput& input) {
@@ -408,9 +420,12 @@ void Ui::fragment_changed(std::string_view fragment) {
   const bool opened = p.open_link(fragment);
   p.act();
   if (opened) {
+    leave_lesson(p.state);
     leave_shelf(p.state);
     tell_brought_rows(p.app, p.state);
     p.act();
+  } else {
+    p.store_plan();
   }
   p.touch();
 }
@@ -431,7 +446,10 @@ void Ui::file_opened(std::string_view purpose, std::string_view name, std::strin
   }
   if (purpose != kPlanFile) return;
   auto plan = plan_from_json(text, p.app.library());
-  if (plan) p.commands.emplace_back(ReplacePlan{std::move(*plan)});
+  if (plan) {
+    leave_lesson(p.state);
+    p.commands.emplace_back(ReplacePlan{std::move(*plan)});
+  }
   p.act();
   if (plan) leave_shelf(p.state);
   p.state.message = plan ? "Opened " + std::string(name) + "."

@@ -66,6 +66,39 @@ describe('the plan survives', () => {
     await close_clean(opened);
   });
 
+  // The address is written a little after the last change; until then it holds the plan before.
+  test('a reload right after a change, while the address still waits', async () => {
+    const opened = await open_site(site);
+    const { page } = opened;
+    await set_focal(page, '77');
+    await page.waitForFunction(() => location.hash.length > 1);
+    const behind = await page.evaluate(() => location.hash);
+    await set_focal(page, '78');
+    await page.reload();
+    await page.waitForFunction(() => window.widegate);
+    await at_rest(page);
+    assert.equal((await control(page, FOCAL)).value_text, '78');
+    await page.waitForFunction((old) => location.hash.length > 1 && location.hash !== old, behind);
+    await close_clean(opened);
+  });
+
+  test('a killed tab whose address was never written', async () => {
+    const opened = await open_site(site);
+    const { page } = opened;
+    await set_focal(page, '77');
+    await page.waitForFunction(() => location.hash.length > 1);
+    // Nothing more reaches the address, as when the browser ends the tab.
+    await page.evaluate(() => { history.replaceState = () => { throw new Error('no more'); }; });
+    const behind = await page.evaluate(() => location.hash);
+    await set_focal(page, '79');
+    assert.equal(await page.evaluate(() => location.hash), behind);
+    await page.reload();
+    await page.waitForFunction(() => window.widegate);
+    await at_rest(page);
+    assert.equal((await control(page, FOCAL)).value_text, '79');
+    await close_clean(opened);
+  });
+
   test('a second tab: each keeps its own, a third starts from the newest', async () => {
     const opened = await open_site(site);
     const open_tab = async () => {
@@ -85,6 +118,8 @@ describe('the plan survives', () => {
     await set_focal(opened.page, '60');
     const second = await open_tab();
     assert.equal(await focal(second.page), '60', 'a new tab starts from the newest plan');
+    await reload(second.page);
+    assert.equal(await focal(second.page), '60', 'and finds it again before its first change');
     await set_focal(second.page, '90');
     assert.equal(await focal(opened.page), '60', 'the first tab keeps its own');
     await opened.page.bringToFront();

@@ -56,6 +56,9 @@ TEST_CASE("a damaged link changes nothing and says so") {
     CHECK(screen.value("/lens/focal_mm") == "75");
     CHECK(screen.ui.mirror().message.find("unchanged") != std::string::npos);
     CHECK(screen.ui.mirror().live == screen.ui.mirror().message);
+    Plan shown;
+    shown.lens.focal_mm = 75;
+    CHECK(screen.platform.fragment_text == plan_to_link(shown));
   }
   screen.ui.set("/lens/focal_mm", "50");
   CHECK(screen.ui.mirror().message.empty());

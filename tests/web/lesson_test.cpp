@@ -1,9 +1,13 @@
 // Lessons on the screen: what the picture shows in each step, the control to move, the way on.
 #include <doctest/doctest.h>
 
+#include <functional>
 #include <string>
+#include <vector>
 
 #include "core/lessons.h"
+#include "core/link.h"
+#include "core/plan_json.h"
 #include "tests/web/harness.h"
 #include "web/actions.h"
 #include "web/comparison/state.h"
@@ -106,6 +110,28 @@ TEST_CASE("what was compared before a lesson is compared again after it, also ov
   CHECK(screen.control(kCompareCamera).edit_text == "birch");
   start(screen, "no-such-lesson");
   CHECK(screen.ui.mirror().lesson.title.empty());
+}
+
+TEST_CASE("another plan from outside ends the lesson") {
+  const auto link_comes = [](Screen& screen) {
+    Plan linked;
+    linked.lens.focal_mm = 21;
+    screen.ui.fragment_changed(plan_to_link(linked));
+  };
+  const auto file_comes = [](Screen& screen) {
+    screen.ui.file_opened(kPlanFile, "ferry.json", plan_to_json(Plan{}));
+  };
+  const auto fresh = [](Screen& screen) { screen.ui.activate(kStartAfresh); };
+  for (const std::function<void(Screen&)>& act :
+       std::vector<std::function<void(Screen&)>>{link_comes, file_comes, fresh}) {
+    Screen screen(phone());
+    screen.settle();
+    start(screen, lessons().front().id);
+    REQUIRE_FALSE(screen.ui.mirror().lesson.title.empty());
+    act(screen);
+    screen.settle();
+    CHECK(screen.ui.mirror().lesson.title.empty());
+  }
 }
 
 TEST_CASE("the control to move stands in the lesson, and nowhere else, and rests") {

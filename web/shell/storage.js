@@ -4,6 +4,7 @@
 
 const PREFIX = 'widegate/1/';
 const TAB_NAME = `${PREFIX}tab`;
+const TAB_ADDRESS = `${PREFIX}address`;
 const OWN_KEYS = new Set(['plan', 'kept']);
 const KEPT_SLOTS = 8;
 
@@ -35,24 +36,29 @@ export class Storage {
   /** Finds this tab's slot. A duplicated tab brings its original's name along and gets one of its own. */
   static async open() {
     const name = allowed(() => sessionStorage.getItem(TAB_NAME), null);
-    if (name && await claim(name)) return new Storage(name, name);
+    if (name && await claim(name)) return new Storage(name);
     const fresh = new_name();
     await claim(fresh);
     allowed(() => sessionStorage.setItem(TAB_NAME, fresh), null);
-    return new Storage(fresh, name || newest_slot());
+    const storage = new Storage(fresh);
+    storage.start_from(name || newest_slot());
+    return storage;
   }
 
-  constructor(name, start) {
+  constructor(name) {
     this.name = name;
-    this.start = start;
-    this.wrote = new Set();
+  }
+
+  // A copy of its own, so that a reload before the first change finds the same.
+  start_from(slot) {
+    for (const key of slot ? OWN_KEYS : []) {
+      const text = allowed(() => localStorage.getItem(slot_key(slot, key)), null);
+      if (text !== null) this.store(key, text);
+    }
   }
 
   stored(key) {
-    const own = OWN_KEYS.has(key);
-    const slot = own && !this.wrote.has(key) ? this.start : this.name;
-    if (own && !slot) return null;
-    return allowed(() => localStorage.getItem(own ? slot_key(slot, key) : PREFIX + key), null);
+    return allowed(() => localStorage.getItem(OWN_KEYS.has(key) ? slot_key(this.name, key) : PREFIX + key), null);
   }
 
   /** False when the browser keeps nothing. Empty text removes. */
@@ -65,9 +71,16 @@ export class Storage {
       if (own) localStorage.setItem(slot_key(this.name, 'time'), String(Date.now()));
       return true;
     };
-    if (own) this.wrote.add(key);
     drop_old_slots(this.name);
     return allowed(put, false);
+  }
+
+  /** Remembers the last fragment that this tab gave its own address. */
+  keep_address(text) { allowed(() => sessionStorage.setItem(TAB_ADDRESS, text), null); }
+
+  /** True when the plan kept here is the address's or a newer one. */
+  is_own_address(text) {
+    return text !== '' && allowed(() => sessionStorage.getItem(TAB_ADDRESS), null) === text && this.stored('plan') !== null;
   }
 
   /** Calls back with the key when another tab changed something shared. */
