@@ -80,8 +80,8 @@ std::string range_words(const FieldSpec& spec) {
 }
 
 std::string text_words(const FieldSpec& spec) {
-  return "text of " + print_rational(spec.low) + " to " + print_rational(spec.high) +
-         " bytes without control characters";
+  return "text on one line, " + print_rational(spec.low) + " to " + print_rational(spec.high) +
+         " bytes";
 }
 
 std::string choice_words(const FieldSpec& spec) {
@@ -97,11 +97,11 @@ std::string kind_words(const FieldSpec& spec) {
     case FieldKind::decimal:
       return "a number" + range_words(spec);
     case FieldKind::fraction:
-      return "a number or a fraction \"a/b\"" + range_words(spec) + ", denominator at most " +
+      return "a number or a fraction \"a/b\"" + range_words(spec) + ", no finer than 1/" +
              std::to_string(spec.max_den);
     case FieldKind::rate:
       return "a whole number or an exact fraction such as \"24000/1001\"" + range_words(spec) +
-             ", denominator at most " + std::to_string(spec.max_den);
+             ", no finer than 1/" + std::to_string(spec.max_den);
     case FieldKind::whole:
       return "a whole number" + range_words(spec);
     case FieldKind::text:

@@ -83,7 +83,7 @@ Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) 
     return refused(link, "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
   }
   const std::string_view version = version_of(fragment);
-  if (version.empty()) return refused(link, "a plan link: a version, a point and its text");
+  if (version.empty()) return refused(link, "a link made by Widegate, which this one is not");
   if (version != kVersion) {
     return refused(link,
                    "a link of version 1; this one was made by a newer Widegate, reload to update");

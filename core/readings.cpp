@@ -83,7 +83,7 @@ Value tape_only(const Report& r, Value value) {
 using R = const Report&;
 
 constexpr auto kFormatRows = std::to_array<ReadingRow>({
-    {"format", "mode.width_photosites", "Area read", "photosites", 0, true,
+    {"format", "mode.width_photosites", "Photosites read", "", 0, true,
      [](R r) { return pixels(r.mode.width_photosites, r.mode.height_photosites); }},
     {"format", "mode.width_mm", "Area read", "mm", 2, true,
      [](R r) {

@@ -7,6 +7,7 @@ namespace {
 
 constexpr float kPhoneHeight = 560;  // Below it a screen on its side is a phone's.
 constexpr float kColumnWidth = 432;
+constexpr float kColumnOnWall = 560;
 
 RectPx box(float left, float top, float right, float bottom) {
   return {left, top, std::max(0.0F, right - left), std::max(0.0F, bottom - top)};
@@ -47,13 +48,15 @@ void place_sideways(Layout& layout, const FrameInput& input, const Theme& theme)
   const Insets& safe = input.safe_area;
   const bool wide = layout.shape == Shape::wide;
   layout.rail_upright = true;
-  layout.rail_verdicts = wide && input.width >= 1180 * theme.scale;
+  // On a wall the room goes to the picture and to what is read aloud.
+  layout.rail_verdicts = wide && !theme.wall && input.width >= 1180 * theme.scale;
   const float rail = layout.rail_verdicts ? 268 * theme.scale : 72 * theme.scale;
   const float rail_right = safe.left + std::min(rail, input.width * 0.2F);
   layout.rail = box(0, 0, rail_right, input.height);
   layout.rail_safe = box(safe.left, safe.top, rail_right, input.height - safe.bottom);
   const float usable = input.width - rail_right - safe.right;
-  const float column = std::min(kColumnWidth * theme.scale, usable * 0.54F);
+  const float wanted = theme.wall ? kColumnOnWall : kColumnWidth;
+  const float column = std::min(wanted * theme.scale, usable * 0.54F);
   const float column_left = input.width - safe.right - column;
   layout.column = box(column_left, safe.top, input.width - safe.right, input.height);
   const float numbers = std::min((wide ? 96.0F : 68.0F) * theme.scale, input.height * 0.3F);

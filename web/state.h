@@ -79,8 +79,9 @@ struct PanelState {
   std::size_t formats_shown = kFormatsAtFirst;  ///< Of that part.
   std::string same_view_camera;                 ///< Whose modes get a focal length; empty for none.
   std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.
-  bool large_type = false;                      ///< For a wall: everything half as large again.
-  std::string lesson;                           ///< Id of the lesson under way; empty for none.
+  bool first_visit = true;  ///< Nothing was found on this device or in the link.
+  bool large_type = false;  ///< For a wall: everything half as large again.
+  std::string lesson;       ///< Id of the lesson under way; empty for none.
   std::size_t lesson_step = 0;
   ComparisonState before_lesson;  ///< What was compared; comes back when the lesson is left.
   std::string message;            ///< What was done, or why not; until the next change.

@@ -17,6 +17,7 @@ constexpr Palette kDark = {
     .edge = rgb(0x737C86),
     .text = rgb(0xF1F2F0),
     .quiet = rgb(0xA9B0B8),
+    .idle = rgb(0x737C86),
     .accent = rgb(0x86B8FF),
     .on_accent = rgb(0x06172F),
     .focus = rgb(0xFFFFFF),
@@ -42,6 +43,7 @@ constexpr Palette kLight = {
     .edge = rgb(0x777E84),
     .text = rgb(0x15181B),
     .quiet = rgb(0x535A61),
+    .idle = rgb(0x82888E),
     .accent = rgb(0x1453B8),
     .on_accent = rgb(0xFFFFFF),
     .focus = rgb(0x15181B),
@@ -68,6 +70,7 @@ constexpr Palette kSunlight = {
     .edge = rgb(0x000000),
     .text = rgb(0x000000),
     .quiet = rgb(0x1E1E1E),
+    .idle = rgb(0x767676),
     .accent = rgb(0x0A2E8C),
     .on_accent = rgb(0xFFFFFF),
     .focus = rgb(0xC4006A),
@@ -93,8 +96,9 @@ double luminance(Colour c) {
   return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue);
 }
 
-constexpr std::array<TypeSize, 6> kTypeScale = {{
-    {12.5F, false},  // caption
+constexpr std::array<TypeSize, 7> kTypeScale = {{
+    {11.0F, false},  // small
+    {13.0F, false},  // caption
     {15.0F, false},  // body
     {15.0F, true},   // strong
     {21.0F, true},   // title
@@ -129,6 +133,7 @@ Palette forced_palette(const SystemColours& colours) {
   p.raised = p.pressed = rgb(colours.button_face);
   p.line = p.edge = p.text = p.quiet = p.focus = text;
   p.ok = p.caution = p.fail = p.sensor = p.mode = p.protection = p.circle = text;
+  p.idle = rgb(colours.grey_text);
   p.accent = p.frame = rgb(colours.highlight);
   p.on_accent = rgb(colours.highlight_text);
   return p;

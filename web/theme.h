@@ -36,6 +36,7 @@ struct Palette {
   Colour edge;       ///< Outlines that identify a control: 3:1 or more against page and panel.
   Colour text;       ///< Reading text.
   Colour quiet;      ///< Labels and units; still 4.5:1 or more.
+  Colour idle;       ///< Words and icons of what cannot be pressed now; never the only sign of it.
   Colour accent;     ///< The one accent: filled tracks, selection, links.
   Colour on_accent;  ///< Text and marks on the accent.
   Colour focus;      ///< Keyboard focus ring.
@@ -57,6 +58,7 @@ enum class ThemeChoice { system, dark, light, sunlight };
 
 /// Sizes in CSS pixels at the browser's usual text size; `scale` applies to all of them.
 enum class TextStyle {
+  small,     ///< A word under an icon, nothing else.
   caption,   ///< Labels of figures, units, the drawing's labels.
   body,      ///< Reading text, labels of controls.
   strong,    ///< The same size, semibold: values, chosen options.
@@ -79,6 +81,7 @@ struct Theme {
   bool dark = true;
   bool reduced_motion = false;
   bool coarse = false;  ///< Made for a finger.
+  bool wall = false;    ///< Read from the last row of a class.
 
   /// Size of a style, scaled.
   [[nodiscard]] TypeSize type(TextStyle style) const;

@@ -139,6 +139,12 @@ struct Ui::Parts {
     ImGui::EndFrame();
   }
 
+  [[nodiscard]] Theme look(const FrameInput& input) const {
+    Theme look = make_theme(state.theme, input);
+    look.wall = state.large_type;
+    return look;
+  }
+
   /// Acts on everything asked for while drawing. True when something changed.
   bool act() {
     const std::string told = state.message;
@@ -236,6 +242,7 @@ struct Ui::Parts {
     saved_revision = app.revision();
     // A first visit keeps its plain address, and a kept plan that cannot be read stays for a
     // version that can.
+    state.first_visit = !found;
     if (found) store_plan();
   }
 
@@ -275,14 +282,14 @@ void Ui::frame(const FrameInput& host_input) {
   if (p.state.large_type) input.root_font_px *= kWallScale;
   ImGui::SetCurrentContext(p.context);
   p.set_io(input);
-  p.theme = make_theme(p.state.theme, input);
+  p.theme = p.look(input);
   p.layout = make_layout(input, p.theme);
   apply_style(p.theme);
   p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
   p.build();
   // What was changed is shown in this very frame.
   if (p.act()) {
-    p.theme = make_theme(p.state.theme, input);
+    p.theme = p.look(input);
     p.build();
     if (p.act()) p.settle = kSettleFrames;
     p.settle = std::max(p.settle, 2);
@@ -361,9 +368,14 @@ void Ui::show_working(std::string_view key) {
   p.touch();
 }
 
+bool Ui::covered() const {
+  const PanelState& state = parts_->state;
+  return !state.open_choice.empty() || !state.open_working.empty();
+}
+
 void Ui::dismiss() {
   PanelState& state = parts_->state;
-  if (state.open_choice.empty() && state.open_working.empty()) state.message.clear();
+  if (!covered()) state.message.clear();
   state.open_choice.clear();
   state.open_working.clear();
   parts_->act();

@@ -108,6 +108,8 @@ class Ui {
   void show_working(std::string_view key);
   /// Closes what lies on top: a list of choices, a working, else the message.
   void dismiss();
+  /// Whether a list of choices or a working lies over the screen.
+  [[nodiscard]] bool covered() const;
   /// The page's keyboard focus moved to a control ("" for none): draws its ring, scrolls to it.
   void focus(std::string_view id);
 

@@ -88,22 +88,25 @@ WorkingText working_text(const App& app, std::string_view key) {
 }
 
 /// The result as it is read everywhere else; all its digits stand above it.
-void round_result(WorkingText& text, const std::vector<ResultRow>& rows) {
-  for (const ResultRow& row : rows) {
-    if (row.working != text.key || row.working.empty()) continue;
-    // A pair of numbers is not this one number.
-    if (!parse_decimal(row.value_text)) return;
-    const std::string rounded =
-        row.value_text + (row.unit.empty() || row.unit == "°" ? "" : " ") + row.unit;
-    if (rounded == text.result) return;
-    text.numbers.push_back("= " + text.result);
-    text.result = rounded;
-    return;
+void round_result(WorkingText& text, const Mirror& mirror) {
+  const auto same = [&text](const ResultRow& row) {
+    return row.working == text.key && !row.working.empty();
+  };
+  const ResultRow* row = nullptr;
+  for (const std::vector<ResultRow>* rows : {&mirror.results, &mirror.headline}) {
+    const auto found = std::find_if(rows->begin(), rows->end(), same);
+    if (row == nullptr && found != rows->end()) row = &*found;
   }
+  // A pair of numbers is not this one number.
+  if (row == nullptr || !parse_decimal(row->value_text)) return;
+  const std::string rounded =
+      row->value_text + (row->unit.empty() || row->unit == "°" ? "" : " ") + row->unit;
+  if (rounded == text.result) return;
+  text.numbers.push_back("= " + text.result);
+  text.result = rounded;
 }
 
-LessonText lesson_text(const App& app, const PanelState& state,
-                       const std::vector<ResultRow>& rows) {
+LessonText lesson_text(const App& app, const PanelState& state, const Mirror& mirror) {
   LessonText text;
   for (const Lesson& lesson : lessons()) {
     if (lesson.id != state.lesson || state.lesson_step >= lesson.steps.size()) continue;
@@ -113,7 +116,7 @@ LessonText lesson_text(const App& app, const PanelState& state,
                 std::to_string(lesson.steps.size()) + ": " + std::string(step.title);
     text.words = step.words;
     text.working = working_text(app, step.figure);
-    round_result(text.working, rows);
+    round_result(text.working, mirror);
     text.control = step.control;
   }
   return text;
@@ -151,8 +154,8 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
     mirror.results.push_back(std::move(row));
   }
   mirror.working = working_text(app, state.open_working);
-  round_result(mirror.working, mirror.results);
-  mirror.lesson = lesson_text(app, state, mirror.results);
+  round_result(mirror.working, mirror);
+  mirror.lesson = lesson_text(app, state, mirror);
   mirror.message = state.message;
   mirror.title = app.plan().title;
   const Problems& problems = app.report().problems;

@@ -146,7 +146,7 @@ test("check names every file and goes on after a bad one", () => {
   assert.equal(code, 2);
   assert.equal(out, `${good}: plan, fine\n`);
   assert.deepEqual(err.trimEnd().split("\n").map((line) => line.replace(folder, "")), [
-    "/bad.json: /title: 1 is not accepted; expected text of 0 to 120 bytes without control characters",
+    "/bad.json: /title: 1 is not accepted; expected text on one line, 0 to 120 bytes",
     "/bad.json: /lens/f_number: -1 is not accepted; expected a number from 0.5 to 64",
     "/missing.json: cannot be read: No such file or directory",
   ]);

@@ -95,7 +95,7 @@ TEST_CASE("figures of a plan whose numbers are whole") {
   const Report report = evaluate(plan, library());
   REQUIRE(report.problems.empty());
   const auto rows = readings(plan, report);
-  CHECK(text_of(rows, "mode.width_photosites") == "4992 × 3744 photosites");
+  CHECK(text_of(rows, "mode.width_photosites") == "4992 × 3744");
   CHECK(text_of(rows, "resolve.mandate.required") == "8 294 400 photosites");
   CHECK(text_of(rows, "run.exposure_s_exact") == "1/48 s");
   CHECK(text_of(rows, "headline.mode_megapixels") == "18.69 MP");

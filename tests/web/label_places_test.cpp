@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 
 #include <random>
+#include <vector>
 
 #include "web/picture/label_places.h"
 
@@ -32,4 +33,15 @@ TEST_CASE("a leader is level where its outline reaches the label's height") {
   const auto places = place_labels(std::vector<LabelTarget>{tall, tall}, 0, 200);
   CHECK(places[0].y == places[0].anchor_y);
   CHECK(places[1].y == places[1].anchor_y);
+}
+
+TEST_CASE("where there is not room for all, the most important keep their labels, in order") {
+  const std::vector<int> ranks = {3, 1, 4, 3, 1, 0};
+  using Kept = std::vector<std::size_t>;
+  CHECK(most_important(ranks, 6) == Kept{0, 1, 2, 3, 4, 5});
+  CHECK(most_important(ranks, 9) == Kept{0, 1, 2, 3, 4, 5});
+  CHECK(most_important(ranks, 4) == Kept{0, 1, 4, 5});
+  CHECK(most_important(ranks, 1) == Kept{5});
+  CHECK(most_important(ranks, 0).empty());
+  CHECK(most_important({}, 3).empty());
 }

@@ -92,12 +92,14 @@ TEST_CASE("forced colours use nothing but the system's own") {
   colours.button_face = 0x202020;
   colours.highlight = 0x00FFFF;
   colours.highlight_text = 0x000000;
+  colours.grey_text = 0x808080;
   const Palette p = forced_palette(colours);
   CHECK(p.page == rgb(0x101010));
   CHECK(p.text == rgb(0xFAFAFA));
   CHECK(p.edge == rgb(0xFAFAFA));
   CHECK(p.accent == rgb(0x00FFFF));
   CHECK(p.on_accent == rgb(0x000000));
+  CHECK(p.idle == rgb(0x808080));
   check(shape_pairs(p), 3);
 }
 

@@ -31,6 +31,7 @@ enum StatusSlot : std::uint8_t {
   cursor,
   typing,
   frame_count,
+  covered,
   slot_count
 };
 
@@ -67,6 +68,7 @@ void note_status(Host& host) {
   host.status[cursor] = ImGui::GetMouseCursor();
   host.status[typing] = host.ui.text_request() ? 1 : 0;
   host.status[frame_count] = static_cast<double>(host.ui.frame_count());
+  host.status[covered] = host.ui.covered() ? 1 : 0;
 }
 
 // 0 at once, above 0 after so many seconds, below 0 never.

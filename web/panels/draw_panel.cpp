@@ -8,6 +8,7 @@
 #include "web/widgets/control_row.h"
 #include "web/widgets/message.h"
 #include "web/widgets/parts.h"
+#include "web/widgets/working.h"
 
 namespace widegate {
 namespace {
@@ -64,13 +65,20 @@ void draw_figure(DrawContext& context, const ResultRow& figure) {
                          : paint.width(TextStyle::caption, figure.unit) + context.theme.space(1);
   const float value =
       std::min(row.width * 0.62F, paint.width(TextStyle::strong, figure.value_text) + 1);
-  const float value_x = right(row) - unit - value;
+  const float onward = 14 * context.theme.scale;
+  const float end = right(row) - onward;
+  const float value_x = end - unit - value;
   paint.text({row.x, row.y, std::max(0.0F, value_x - row.x - context.theme.space(2)), row.height},
              Align::left, TextStyle::body, colour.quiet, figure.label);
   paint.text({value_x, row.y, value, row.height}, Align::right, TextStyle::strong, colour.text,
              figure.value_text);
-  paint.text({right(row) - unit, row.y + 1, unit, row.height}, Align::right, TextStyle::caption,
+  paint.text({end - unit, row.y + 1, unit, row.height}, Align::right, TextStyle::caption,
              colour.quiet, figure.unit);
+  // It leads to how the figure comes about.
+  if (!figure.working.empty()) {
+    paint.icon(Icon::onward, {right(row) - onward / 3, centre(row).y}, 11 * context.theme.scale,
+               colour.quiet);
+  }
   paint.line({row.x, bottom(row)}, {right(row), bottom(row)}, colour.line, 1);
 }
 
@@ -95,13 +103,15 @@ void draw_notes(DrawContext& context, const Section& section, bool fine) {
                               : note.starts_with("Caution") ? Severity::caution
                                                             : Severity::fail;
     if ((severity == Severity::ok) != fine) continue;
+    // A warning that can save somebody's footage is reading text.
+    const TextStyle style = fine ? TextStyle::caption : TextStyle::body;
+    const Palette& colour = context.theme.colour;
     const float width = ImGui::GetContentRegionAvail().x - left;
-    const float words = paint.wrapped_height(TextStyle::caption, note, width);
+    const float words = paint.wrapped_height(style, note, width);
     const RectPx row = take_row(words + context.theme.space(2));
-    paint.mark(severity, {row.x + mark / 2, row.y + paint.line_height(TextStyle::caption) / 2},
-               mark);
-    paint.wrapped({row.x + left, row.y, width, words}, TextStyle::caption,
-                  context.theme.colour.quiet, note);
+    paint.mark(severity, {row.x + mark / 2, row.y + paint.line_height(style) / 2}, mark);
+    paint.wrapped({row.x + left, row.y, width, words}, style, fine ? colour.quiet : colour.text,
+                  note);
   }
 }
 
@@ -191,6 +201,16 @@ bool rests_out_of_sight(DrawContext& context, const Panel& panel, float top) {
   return false;
 }
 
+/// What this is for, for somebody who has never seen it; stays until the app is opened again.
+void draw_welcome(DrawContext& context) {
+  if (!context.state.first_visit || !context.state.lesson.empty()) return;
+  take_space(context, 4);
+  draw_paragraph(context, TextStyle::body, context.theme.colour.text,
+                 "Will this recording format do the job? Cover, frame, pixels, cards and cost from "
+                 "one plan. Press a figure to see how it comes about.",
+                 0);
+}
+
 }  // namespace
 
 void draw_panel(DrawContext& context, const Panel& panel) {
@@ -233,8 +253,12 @@ void draw_column(DrawContext& context) {
   const float side = context.theme.space(4);
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {side, 0});
   ImGui::BeginChild("column", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
-                    ImGuiChildFlags_AlwaysUseWindowPadding, ImGuiWindowFlags_NoBackground);
+                    ImGuiChildFlags_AlwaysUseWindowPadding,
+                    ImGuiWindowFlags_NoBackground |
+                        // A finger drags the column itself; a bar would only take from its width.
+                        (context.theme.coarse ? ImGuiWindowFlags_NoScrollbar : 0));
   ImGui::PopStyleVar();
+  draw_welcome(context);
   // A lesson under way stands above everything it talks about.
   const Panel* lesson = context.state.lesson.empty() ? nullptr : find_panel("lesson");
   if (lesson != nullptr) draw_panel(context, *lesson);

@@ -47,15 +47,28 @@ void draw_beginning(DrawContext& context) {
   }
 }
 
-/// Mode and frame lines of one format as outlines of the comparison.
+/// The circle of the compared lens has its own line only where it is another one.
+bool adds_circle(const PictureData& all, const Outline& outline) {
+  if (outline.kind != OutlineKind::circle) return false;
+  for (const Outline& other : all.outlines) {
+    if (other.kind == OutlineKind::circle && other.width_mm == outline.width_mm) return false;
+  }
+  return true;
+}
+
+/// Mode, circle and frame lines of one format as outlines of the comparison.
 void add_lines(PictureData& all, const PictureData& one, bool second) {
   for (const Outline& outline : one.outlines) {
     const bool mode = outline.kind == OutlineKind::mode;
-    if (!mode && outline.kind != OutlineKind::frame) continue;
+    const bool circle = outline.kind == OutlineKind::circle;
+    if (!mode && outline.kind != OutlineKind::frame && !adds_circle(all, outline)) continue;
     Outline line = outline;
     line.key = (second ? "second-" : "first-") + outline.key;
-    line.label = std::string(second ? "Compared, " : "This plan, ") + (mode ? "mode" : "frame");
-    if (second) line.kind = mode ? OutlineKind::second_mode : OutlineKind::second_frame;
+    if (!circle || second) {
+      line.label = std::string(second ? "Compared, " : "This plan, ") +
+                   (mode ? "mode" : (circle ? "circle" : "frame"));
+    }
+    if (second && !circle) line.kind = mode ? OutlineKind::second_mode : OutlineKind::second_frame;
     all.outlines.push_back(std::move(line));
   }
 }
@@ -71,7 +84,8 @@ void draw_overlay(DrawContext& context) {
   const float labels = std::min(context.theme.space(36), context.layout.drawing.width * 0.4F);
   RectPx box = inset(context.layout.drawing, context.theme.space(2));
   box.width = std::max(0.0F, box.width - labels);
-  const PictureExtent extent = area_extent(all);
+  all.circle_mm = context.view.picture.circle_mm;
+  const PictureExtent extent = picture_extent(all);
   const RectPx area = used_area(extent, 1, box, still);
   const PictureScale scale = fit_picture(extent, 1, area, still);
   ImGui::PushClipRect({context.layout.picture.x, context.layout.drawing.y},

@@ -1,6 +1,7 @@
 #include "web/picture/label_places.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace widegate {
 
@@ -23,6 +24,17 @@ std::vector<LabelPlace> place_labels(std::span<const LabelTarget> targets, float
     y += step;
   }
   return places;
+}
+
+std::vector<std::size_t> most_important(std::span<const int> ranks, std::size_t most) {
+  std::vector<std::size_t> kept(ranks.size());
+  std::iota(kept.begin(), kept.end(), std::size_t{0});
+  if (kept.size() <= most) return kept;
+  std::stable_sort(kept.begin(), kept.end(),
+                   [ranks](std::size_t a, std::size_t b) { return ranks[a] < ranks[b]; });
+  kept.resize(most);
+  std::sort(kept.begin(), kept.end());
+  return kept;
 }
 
 }  // namespace widegate

@@ -2,6 +2,7 @@
 // no two leaders cross. A pure function of numbers.
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <vector>
 
@@ -25,5 +26,9 @@ struct LabelPlace {
 /// order, each within its target's range as far as that order allows.
 [[nodiscard]] std::vector<LabelPlace> place_labels(std::span<const LabelTarget> targets, float top,
                                                    float bottom);
+
+/// Which of the things to label get a label where there is room for `most`: those of the lowest
+/// ranks, the earlier of two alike first. Indices into `ranks`, ascending.
+[[nodiscard]] std::vector<std::size_t> most_important(std::span<const int> ranks, std::size_t most);
 
 }  // namespace widegate

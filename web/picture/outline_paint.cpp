@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -51,9 +52,60 @@ void draw_label(const DrawContext& context, const Outline& outline, const RectPx
   }
   const RectPx text = {box.x + swatch, first, std::max(0.0F, box.width - swatch), line};
   paint.text(text, Align::left, TextStyle::caption, colour.text, outline.label);
-  if (!two_lines) return;
-  paint.text({text.x, text.y + line, text.width, line}, Align::left, TextStyle::caption,
+  if (two_lines) {
+    paint.text({text.x, text.y + line, text.width, line}, Align::left, TextStyle::caption,
+               colour.quiet, outline.detail);
+    return;
+  }
+  const float used = paint.width(TextStyle::caption, outline.label) + context.theme.space(2);
+  if (used + paint.width(TextStyle::caption, outline.detail) > text.width) return;
+  paint.text({text.x + used, text.y, text.width - used, line}, Align::left, TextStyle::caption,
              colour.quiet, outline.detail);
+}
+
+/// What has to have its words first where there is not room for all.
+int label_rank(const Outline& outline, const PictureState& state) {
+  if (outline.key == state.selected) return 0;
+  switch (outline.kind) {
+    case OutlineKind::mode:
+    case OutlineKind::frame:
+      return 1;
+    case OutlineKind::circle:
+    case OutlineKind::second_mode:
+    case OutlineKind::second_frame:
+      return 2;
+    case OutlineKind::sensor:
+    case OutlineKind::other_frame:
+      return 3;
+    case OutlineKind::protection:
+      return 4;
+  }
+  return 4;
+}
+
+/// The outlines whose labels fit into the room, one line each, from the outside inwards.
+std::vector<const Outline*> labelled(const DrawContext& context, const PictureData& data,
+                                     const RectPx& room) {
+  const float line = context.paint().line_height(TextStyle::caption);
+  const auto fitting = static_cast<std::size_t>(std::max(1.0F, room.height / line - 1));
+  std::vector<int> ranks;
+  for (const Outline& outline : data.outlines) {
+    ranks.push_back(label_rank(outline, context.state.picture));
+  }
+  std::vector<const Outline*> found;
+  for (const std::size_t i : most_important(ranks, fitting)) found.push_back(&data.outlines[i]);
+  return found;
+}
+
+/// How many outlines have no label, at the foot of the labels.
+void draw_unlabelled(const DrawContext& context, std::size_t count, const RectPx& room,
+                     float label_x, float width) {
+  if (count == 0) return;
+  const float line = context.paint().line_height(TextStyle::caption);
+  const float swatch = context.theme.space(4);
+  context.paint().text({label_x + swatch, bottom(room) - line, width - swatch, line}, Align::left,
+                       TextStyle::caption, context.theme.colour.quiet,
+                       std::to_string(count) + " more");
 }
 
 /// Labels stand as high as the outlines are, or as high as they need.
@@ -161,17 +213,19 @@ void draw_outline(const DrawContext& context, const Outline& outline, const Pict
 void draw_labels(DrawContext& context, const PictureData& data, const PictureScale& scale,
                  const RectPx& room, const RectPx& area, float labels) {
   const Paint paint = context.paint();
+  const std::vector<const Outline*> outlines = labelled(context, data, room);
   std::vector<LabelTarget> targets;
-  for (const Outline& outline : data.outlines) {
-    targets.push_back(label_target(outline, scale, area));
-  }
-  const auto [top, low] = label_zone(context, room, targets);
+  for (const Outline* outline : outlines) targets.push_back(label_target(*outline, scale, area));
+  const std::size_t left_out = data.outlines.size() - outlines.size();
+  RectPx zone = room;
+  if (left_out > 0) zone.height -= paint.line_height(TextStyle::caption);
+  const auto [top, low] = label_zone(context, zone, targets);
   const auto places = place_labels(targets, top, low);
   const float gutter = right(area) + context.theme.space(1);
   const float label_x = right(area) + context.theme.space(4);
   const float height = (low - top) / static_cast<float>(std::max<std::size_t>(1, places.size()));
   for (std::size_t i = 0; i < places.size(); ++i) {
-    const Outline& outline = data.outlines[i];
+    const Outline& outline = *outlines[i];
     const Colour colour = outline_colour(context.theme.colour, outline.kind);
     const LabelPlace& place = places[i];
     const RectPx box = {label_x, place.y - height / 2, labels - context.theme.space(4), height};
@@ -187,6 +241,7 @@ void draw_labels(DrawContext& context, const PictureData& data, const PictureSca
     draw_label(context, outline, box);
     if (pressable(outline.key, box).clicked) context.state.picture.selected = outline.key;
   }
+  draw_unlabelled(context, left_out, room, label_x, labels - context.theme.space(4));
 }
 
 }  // namespace widegate

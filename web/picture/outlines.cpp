@@ -68,7 +68,7 @@ std::string photosite_size(const ExactRect& rect) {
 }
 
 void add_frame(PictureData& data, const FrameReport& frame, const ModeReport& mode,
-               std::size_t number) {
+               std::size_t number, bool alone) {
   const std::string aspect = short_number(frame.aspect, 3) + "∶1";
   if (frame.protection > 0) {
     Outline outline;
@@ -85,7 +85,7 @@ void add_frame(PictureData& data, const FrameReport& frame, const ModeReport& mo
   outline.key = "frame-" + std::to_string(number);
   outline.kind = number == 0 ? OutlineKind::frame : OutlineKind::other_frame;
   place(outline, frame.photosites, mode);
-  outline.label = number == 0 ? "Frame line" : frame.name;
+  outline.label = alone || frame.name.empty() ? "Frame line" : frame.name;
   outline.detail = aspect;
   outline.reading = "Frame line " + aspect + ": " + photosite_size(frame.photosites) +
                     " photosites, " + size_in_mm(outline.width_mm, outline.height_mm);
@@ -119,7 +119,7 @@ PictureData picture_data(const Plan& plan, const Report& report, const Catalogue
   add_sensor(data, plan, report, library);
   add_mode(data, report.mode);
   for (std::size_t i = 0; i < report.frames.size(); ++i) {
-    add_frame(data, report.frames[i], report.mode, i);
+    add_frame(data, report.frames[i], report.mode, i, report.frames.size() == 1);
   }
   add_circle(data, report.cover);
   return data;

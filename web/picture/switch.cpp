@@ -16,7 +16,8 @@ namespace {
 /// A setting that is switched right on the picture.
 struct Tool {
   std::string_view control;
-  std::string_view words;  ///< Where there is room; else the icon alone.
+  std::string_view words;  ///< Beside the icon where there is room.
+  std::string_view word;   ///< Under it elsewhere.
   Icon icon;
   bool (*wanted)(const PictureState&);
   std::string_view on, off;  ///< Values it goes between.
@@ -26,11 +27,14 @@ bool not_compared(const PictureState& state) { return state.shows != PictureKind
 bool compared(const PictureState& state) { return state.shows == PictureKind::comparison; }
 bool scene_shown(const PictureState& state) { return state.shows == PictureKind::scene; }
 
+/// Narrower rows have less air around their words, CSS pixels.
+constexpr float kRoomy = 400;
+
 constexpr std::array kTools = {
-    Tool{kDesqueeze, "De-squeeze", Icon::whole, not_compared, "true", "false"},
-    Tool{kScene, "Deck at dusk", Icon::scene, scene_shown, kDeck, kChart},
-    Tool{kSideBySide, "Side by side", Icon::scene, compared, "true", "false"},
-    Tool{kMagnifier, "Magnifier", Icon::magnifier, scene_shown, "true", "false"},
+    Tool{kDesqueeze, "De-squeeze", "De-squeeze", Icon::whole, not_compared, "true", "false"},
+    Tool{kScene, "Deck at dusk", "Deck", Icon::scene, scene_shown, kDeck, kChart},
+    Tool{kSideBySide, "Side by side", "Beside", Icon::beside, compared, "true", "false"},
+    Tool{kMagnifier, "Magnifier", "Magnify", Icon::magnifier, scene_shown, "true", "false"},
 };
 
 bool is_on(const Control& control, const Tool& tool) { return control.edit_text == tool.on; }
@@ -38,7 +42,10 @@ bool is_on(const Control& control, const Tool& tool) { return control.edit_text 
 /// Width of a tool, with or without its words.
 float tool_width(const DrawContext& context, const Tool& tool, bool words) {
   const float button = kTouchCssPx * context.theme.scale;
-  if (!words) return button;
+  if (!words) {
+    const float word = context.paint().width(TextStyle::small, tool.word);
+    return std::max(button, word + context.theme.space(4));
+  }
   return button + context.paint().width(TextStyle::caption, tool.words) + context.theme.space(3);
 }
 
@@ -63,11 +70,18 @@ void draw_tool(DrawContext& context, const Tool& tool, const RectPx& box, bool w
   }
   if (context.theme.line_width > 1) paint.outline(face, colour.edge, 2, radius);
   const Colour tint = on ? colour.on_accent : colour.text;
-  const float side = std::min(box.width, kTouchCssPx * context.theme.scale);
-  paint.icon(tool.icon, {box.x + side / 2, centre(box).y}, 20 * context.theme.scale, tint);
   if (words) {
+    const float side = std::min(box.width, kTouchCssPx * context.theme.scale);
+    paint.icon(tool.icon, {box.x + side / 2, centre(box).y}, 20 * context.theme.scale, tint);
     paint.text({box.x + side - 4, box.y, box.width - side, box.height}, Align::left,
                TextStyle::caption, tint, tool.words);
+  } else {
+    const float line = paint.line_height(TextStyle::small);
+    const float icon = 15 * context.theme.scale;
+    const float top = centre(box).y - (icon + line) / 2;
+    paint.icon(tool.icon, {centre(box).x, top + icon / 2}, icon, tint);
+    paint.text({box.x, top + icon, box.width, line}, Align::centre, TextStyle::small, tint,
+               tool.word);
   }
   if (press.clicked) set_control(context, control, on ? tool.off : tool.on, false);
 }
@@ -94,15 +108,16 @@ float draw_segments(DrawContext& context, Control& control, const RectPx& box) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   const float radius = 10 * context.theme.scale;
-  const float pad = context.theme.space(context.layout.shape == Shape::landscape ? 1.75F : 2.5F);
+  const float pad = context.theme.space(box.width < kRoomy * context.theme.scale ? 1.5F : 2.5F);
   float end = box.x;
   for (const ChoiceItem& item : control.choices) {
     end += std::max(kTouchCssPx, paint.width(TextStyle::caption, item.label) + 2 * pad);
   }
   const RectPx whole = {box.x, box.y, std::min(end, right(box)) - box.x, box.height};
   const RectPx face = {whole.x, whole.y + 3, whole.width, std::max(0.0F, whole.height - 6)};
-  paint.fill(face, colour.raised, radius);
-  if (context.theme.line_width > 1) paint.outline(face, colour.edge, 2, radius);
+  paint.fill(face, colour.panel, radius);
+  const bool heavy = context.theme.line_width > 1;
+  paint.outline(face, heavy ? colour.edge : colour.line, heavy ? 2 : 1, radius);
   float x = box.x;
   for (const ChoiceItem& item : control.choices) {
     const float width =

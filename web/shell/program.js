@@ -1,7 +1,7 @@
 // The compiled program as plain calls: strings in and out, numbers about the last frame. Nothing of the page here.
 
 /** Order of the numbers behind wg_status(); StatusSlot in web/host/main.cpp. */
-const STATUS = ['state_version', 'rect_version', 'background', 'is_dark', 'cursor', 'typing', 'frame_count'];
+const STATUS = ['state_version', 'rect_version', 'background', 'is_dark', 'cursor', 'typing', 'frame_count', 'covered'];
 
 const encoder = new TextEncoder();
 const decoder = new TextDecoder();

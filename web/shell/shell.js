@@ -1,5 +1,6 @@
 // Starts the program on the page and ties its parts together. The compiled script (widegate_web.js) follows this one
 // and finds window.Module prepared.
+import { BackWay } from './back.js';
 import { Entry } from './entry.js';
 import { Frames } from './frames.js';
 import { watch_keys } from './keys.js';
@@ -22,8 +23,8 @@ const hex = (colour) => `#${colour.toString(16).padStart(6, '0')}`;
 
 /** Follows the program's state after frames: colours, cursor, text field, twin. */
 class Follower {
-  constructor({ program, canvas, entry, twin }) {
-    Object.assign(this, { program, canvas, entry, twin });
+  constructor({ program, canvas, entry, twin, back }) {
+    Object.assign(this, { program, canvas, entry, twin, back });
     this.shown = {};
     this.mirrored_at = 0;
     this.timer = 0;
@@ -38,6 +39,7 @@ class Follower {
     this.stale = status.state_version !== this.shown.state_version || status.rect_version !== this.shown.rect_version;
     this.shown.cursor = status.cursor;
     this.entry.update(status.typing === 1);
+    this.back.follow(status.covered === 1);
     if (this.stale) this.mirror_soon();
   }
 
@@ -115,7 +117,8 @@ function start_program(module, storage) {
     }),
   };
   const twin = new Twin({ root: element('questions'), live: element('live'), said: element('said'), actions });
-  const follower = new Follower({ program, canvas, entry, twin });
+  const back = new BackWay(acted(() => program.dismiss()));
+  const follower = new Follower({ program, canvas, entry, twin, back });
   const surface = new Surface(canvas, element('probe'), () => {
     tell_size();
     wake();

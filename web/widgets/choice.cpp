@@ -146,10 +146,15 @@ void draw_button(DrawContext& context, Control& control, const RectPx& row) {
   Press press;
   if (control.enabled) press = pressable("action", row);
   const float radius = 10 * context.theme.scale;
-  paint.fill(row, surface(context.theme, press), radius);
-  if (context.theme.line_width > 1) paint.outline(row, colour.edge, 2, radius);
-  paint.text(row, Align::centre, TextStyle::strong, control.enabled ? colour.text : colour.edge,
-             drawn_label(control));
+  if (control.enabled) {
+    paint.fill(row, surface(context.theme, press), radius);
+    if (context.theme.line_width > 1) paint.outline(row, colour.edge, 2, radius);
+  } else {
+    // No body: what cannot be pressed is known by its shape, whatever the colours.
+    paint.outline(row, colour.line == colour.edge ? colour.idle : colour.line, 1, radius);
+  }
+  paint.text(row, Align::centre, control.enabled ? TextStyle::strong : TextStyle::body,
+             control.enabled ? colour.text : colour.idle, drawn_label(control));
   if (press.clicked) context.state.asked_action = control.id;
   note_rect(context, control, row);
   show_focus(context, control, row);

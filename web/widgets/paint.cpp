@@ -21,10 +21,21 @@ std::size_t character_before(std::string_view text, std::size_t at) {
   return at > 0 ? at - 1 : 0;
 }
 
-// The next space at or after `from` where a line may end; a percent sign stays with its number.
+/// Whether a line that ends at this space would take a number apart: "2.6" from "m", "16 ×" from
+/// "9".
+bool parts_number(std::string_view text, std::size_t space) {
+  constexpr std::size_t kLongestUnit = 3;
+  const std::string_view before = text.substr(0, space);
+  if (before.ends_with("×")) return true;
+  if (before.empty() || before.back() < '0' || before.back() > '9') return false;
+  const std::string_view after = text.substr(space + 1);
+  return std::min(after.find_first_of(" ,;."), after.size()) <= kLongestUnit;
+}
+
+// The next space at or after `from` where a line may end.
 std::size_t break_after(std::string_view text, std::size_t from) {
   std::size_t space = text.find(' ', from);
-  while (space != std::string_view::npos && text.substr(space + 1).starts_with('%')) {
+  while (space != std::string_view::npos && parts_number(text, space)) {
     space = text.find(' ', space + 1);
   }
   return std::min(space, text.size());
@@ -258,6 +269,13 @@ void Paint::icon(Icon icon, ImVec2 at, float size, Colour colour) const {
       list_.AddPolyline(points.data(), 3, u, ImDrawFlags_None, stroke);
       return;
     }
+    case Icon::onward: {
+      const std::array<ImVec2, 3> points = {moved(at, -r * 0.28F, -r * 0.55F),
+                                            moved(at, r * 0.32F, 0),
+                                            moved(at, -r * 0.28F, r * 0.55F)};
+      list_.AddPolyline(points.data(), 3, u, ImDrawFlags_None, stroke);
+      return;
+    }
     case Icon::close:
       cross(at, r * 0.5F, colour, stroke);
       return;
@@ -274,6 +292,10 @@ void Paint::icon(Icon icon, ImVec2 at, float size, Colour colour) const {
       outline({at.x - r, at.y - r * 0.75F, 2 * r, r * 1.5F}, colour, stroke, r * 0.2F);
       line(moved(at, -r, r * 0.25F), moved(at, r, r * 0.25F), colour, stroke);
       list_.AddCircleFilled(moved(at, -r * 0.3F, -r * 0.1F), r * 0.22F, u);
+      return;
+    case Icon::beside:
+      outline({at.x - r, at.y - r * 0.6F, 0.86F * r, r * 1.2F}, colour, stroke, r * 0.15F);
+      outline({at.x + r * 0.14F, at.y - r * 0.6F, 0.86F * r, r * 1.2F}, colour, stroke, r * 0.15F);
       return;
     case Icon::magnifier:
       list_.AddCircle(moved(at, -r * 0.2F, -r * 0.2F), r * 0.58F, u, 24, stroke);

@@ -32,6 +32,8 @@ enum class Icon {
   squeeze,
   whole,
   scene,
+  beside,
+  onward,
   magnifier,
   list
 };

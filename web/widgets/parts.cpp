@@ -54,7 +54,7 @@ bool icon_button(const DrawContext& context, std::string_view id, const RectPx& 
   if (press.hovered && !hint.empty()) {
     ImGui::SetItemTooltip("%.*s", static_cast<int>(hint.size()), hint.data());
   }
-  const Colour tint = enabled ? colour.text : colour.edge;
+  const Colour tint = enabled ? colour.text : colour.idle;
   paint.icon(icon, centre(box), 18 * context.theme.scale, tint);
   return press.clicked;
 }

@@ -164,7 +164,7 @@ float name_item(DrawContext& context, const Section& section, float y) {
   const Palette& colour = context.theme.colour;
   const RectPx& rail = context.layout.rail;
   const float left = context.theme.space(7) + 22 * context.theme.scale;
-  const RectPx box = {rail.x, y, rail.width, 36 * context.theme.scale};
+  const RectPx box = {rail.x, y, rail.width, 32 * context.theme.scale};
   const Press press = pressable(section.id, box);
   const bool current = context.state.current == section.id;
   if (press.held || press.hovered) paint.fill(box, colour.raised);

@@ -16,11 +16,14 @@ void draw_paragraph(DrawContext& context, TextStyle style, Colour colour, std::s
 
 void draw_working(DrawContext& context, const WorkingText& working) {
   const Palette& colour = context.theme.colour;
-  draw_paragraph(context, TextStyle::body, colour.text, working.formula, 2);
+  const bool wall = context.theme.wall;
+  draw_paragraph(context, wall ? TextStyle::strong : TextStyle::body, colour.text, working.formula,
+                 2);
   for (const std::string& line : working.numbers) {
-    draw_paragraph(context, TextStyle::body, colour.quiet, line, 2);
+    draw_paragraph(context, TextStyle::body, wall ? colour.text : colour.quiet, line, 2);
   }
-  draw_paragraph(context, TextStyle::title, colour.accent, working.result, 2);
+  draw_paragraph(context, wall ? TextStyle::headline : TextStyle::title, colour.accent,
+                 working.result, 2);
   draw_paragraph(context, TextStyle::caption, colour.quiet, working.source, 2);
 }
 
