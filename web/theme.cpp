@@ -114,6 +114,24 @@ double contrast(Colour a, Colour b) {
   return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
 }
 
+TextStyle larger(TextStyle style) {
+  switch (style) {
+    case TextStyle::small:
+      return TextStyle::caption;
+    case TextStyle::caption:
+      return TextStyle::body;
+    case TextStyle::body:
+    case TextStyle::strong:
+      return TextStyle::title;
+    case TextStyle::title:
+      return TextStyle::headline;
+    case TextStyle::headline:
+    case TextStyle::display:
+      return TextStyle::display;
+  }
+  return style;
+}
+
 TypeSize Theme::type(TextStyle style) const {
   TypeSize size = kTypeScale[static_cast<std::size_t>(style)];
   size.px *= scale;

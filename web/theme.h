@@ -67,6 +67,9 @@ enum class TextStyle {
   display,   ///< The three numbers where there is room.
 };
 
+/// The style for the same text on a wall, where the room is read from the last row.
+[[nodiscard]] TextStyle larger(TextStyle style);
+
 /// Font size and weight of a style.
 struct TypeSize {
   float px = 16;

@@ -32,6 +32,58 @@ const value = async (id) => (await control(page, id)).value;
 /** Degrees across for a width in mm and a focal length, to compare the number in sight with its formula. */
 const across_deg = (width_mm, focal_mm) => 2 * Math.atan(width_mm / (2 * focal_mm)) * 180 / Math.PI;
 
+// The phone's own Back reaches the page as a request to close; the real one is asked for here.
+test('the phone’s Back puts away a list, then a working, and only then leaves', async () => {
+  const opened = await open_site(site, { device: DEVICES.phone });
+  const phone = opened.page;
+  await phone.addInitScript(() => {
+    const { CloseWatcher } = window;
+    window.close_watchers = [];
+    window.CloseWatcher = class extends CloseWatcher {
+      constructor() {
+        super();
+        window.close_watchers.push(this);
+        this.addEventListener('close', () => { window.close_watchers.pop(); });
+      }
+
+      destroy() {
+        super.destroy();
+        window.close_watchers.pop();
+      }
+    };
+  });
+  await phone.reload();
+  await phone.waitForFunction(() => window.widegate);
+  await at_rest(phone);
+  const watchers = () => phone.evaluate(() => window.close_watchers.length);
+  const back = () => phone.evaluate(() => { window.close_watchers.at(-1).requestClose(); });
+  const thumb = await Fingers.on(phone);
+  assert.equal(await watchers(), 0);
+  const camera = await reveal(phone, '/format/camera');
+  const before = await phone.screenshot();
+  await thumb.tap(camera.x + 60, camera.y + camera.height / 2);
+  await at_rest(phone);
+  assert.equal(await watchers(), 1);
+  await back();
+  await at_rest(phone);
+  assert.equal(await watchers(), 0);
+  assert.deepEqual(await phone.screenshot(), before, 'the list is gone');
+  await phone.evaluate(() => document.querySelector('#section_store .why').click());
+  await at_rest(phone);
+  assert.equal(await watchers(), 1);
+  assert.notEqual((await mirror(phone)).working.title, '');
+  await back();
+  await at_rest(phone);
+  assert.equal((await mirror(phone)).working.title, '');
+  await thumb.tap(camera.x + 60, camera.y + camera.height / 2);
+  await at_rest(phone);
+  await phone.keyboard.press('Escape');
+  await at_rest(phone);
+  assert.equal(await watchers(), 0, 'closed on the page, nothing waits for Back any more');
+  assert.deepEqual(opened.trouble, []);
+  await phone.context().close();
+});
+
 describe('a finger on a phone', () => {
   beforeEach(() => open(DEVICES.phone));
   afterEach(close_clean);

@@ -214,12 +214,16 @@ TEST_CASE("pressing outside a sheet closes it and changes nothing") {
   Screen screen(phone());
   screen.settle();
   const std::string before = screen.value("/format/codec");
+  screen.ui.focus("/format/codec");
+  screen.settle();
   const RectPx row = screen.control("/format/codec").rect;
   screen.tap(row.x + 100, middle_y(row));
+  CHECK(screen.ui.covered());
   const Image open = screen.picture();
   screen.tap(100, 60);
   CHECK(screen.value("/format/codec") == before);
   CHECK(screen.picture().pixels != open.pixels);
+  CHECK_FALSE(screen.ui.covered());
 }
 
 TEST_CASE("reset puts one value back, starting afresh all of them") {

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <string>
 
+#include "web/layout.h"
 #include "web/theme.h"
 
 using namespace widegate;
@@ -123,4 +124,27 @@ TEST_CASE("touch sizes follow the pointer and the text size") {
   const Theme theme = make_theme(ThemeChoice::dark, input);
   CHECK(theme.touch() == doctest::Approx(66));
   CHECK(theme.type(TextStyle::body).px == doctest::Approx(22.5));
+}
+
+TEST_CASE("on a wall every style is read in a larger one, as far as there is one") {
+  const Theme theme = make_theme(ThemeChoice::dark, FrameInput{});
+  for (const TextStyle style : {TextStyle::small, TextStyle::caption, TextStyle::body,
+                                TextStyle::strong, TextStyle::title, TextStyle::headline}) {
+    CHECK(theme.type(larger(style)).px > theme.type(style).px);
+  }
+  CHECK(larger(TextStyle::display) == TextStyle::display);
+}
+
+TEST_CASE("on a wall the rail keeps its marks and leaves its words to the column") {
+  FrameInput input;
+  input.width = 1920;
+  input.height = 1080;
+  Theme theme = make_theme(ThemeChoice::dark, input);
+  const Layout usual = make_layout(input, theme);
+  theme.wall = true;
+  const Layout wall = make_layout(input, theme);
+  CHECK(usual.rail_verdicts);
+  CHECK_FALSE(wall.rail_verdicts);
+  CHECK(wall.column.width > usual.column.width);
+  CHECK(wall.picture.width > usual.picture.width);
 }

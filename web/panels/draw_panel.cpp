@@ -206,8 +206,8 @@ void draw_welcome(DrawContext& context) {
   if (!context.state.first_visit || !context.state.lesson.empty()) return;
   take_space(context, 4);
   draw_paragraph(context, TextStyle::body, context.theme.colour.text,
-                 "Will this recording format do the job? Cover, frame, pixels, cards and cost from "
-                 "one plan. Press a figure to see how it comes about.",
+                 "Will this format do the job? Cover, frame, pixels, cards, cost: press any figure "
+                 "to see why.",
                  0);
 }
 

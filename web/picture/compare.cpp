@@ -105,25 +105,34 @@ void draw_overlay(DrawContext& context) {
 struct Side {
   const Report* report;
   const PictureData* lines;
-  std::string words;
+  std::string_view title;
+  std::string_view name;  ///< Of the format.
   SceneView scene;
   double aspect = 1;  ///< Of the mode as it is drawn, with as much of the de-squeeze as there is.
 };
 
-Side make_side(const Report& report, const PictureData& lines, std::string words,
-               const PictureState& state) {
-  Side side{&report, &lines, std::move(words), scene_view(report)};
+Side make_side(const Report& report, const PictureData& lines, std::string_view title,
+               std::string_view name, const PictureState& state) {
+  Side side{&report, &lines, title, name, scene_view(report)};
   const double stretch = 1 + (report.mode.squeeze - 1) * static_cast<double>(state.desqueeze);
   side.aspect = report.mode.width_mm / report.mode.height_mm * stretch;
   return side;
 }
 
-void draw_side(const DrawContext& context, const Side& side, const RectPx& column,
-               double px_per_m) {
+/// Title and name in two lines; returns their height.
+float draw_side_words(const DrawContext& context, const Side& side, const RectPx& column) {
   const Paint paint = context.paint();
   const float line = paint.line_height(TextStyle::caption);
   paint.text({column.x, column.y, column.width, line}, Align::left, TextStyle::caption,
-             context.theme.colour.text, side.words);
+             context.theme.colour.text, side.title);
+  paint.text({column.x, column.y + line, column.width, line}, Align::left, TextStyle::caption,
+             context.theme.colour.quiet, side.name);
+  return 2 * line;
+}
+
+void draw_side(const DrawContext& context, const Side& side, const RectPx& column,
+               double px_per_m) {
+  const float line = draw_side_words(context, side, column);
   const auto height = static_cast<float>(2 * side.scene.half_height_m * px_per_m);
   const auto width = static_cast<float>(height * side.aspect);
   const RectPx box = {column.x + (column.width - width) / 2,
@@ -142,12 +151,12 @@ void draw_sides(DrawContext& context) {
   const PictureState& state = context.state.picture;
   const Comparison& comparison = context.view.comparison;
   const std::array<Side, 2> sides = {make_side(context.app.report(), context.view.picture,
-                                               "This plan: " + comparison.first_name, state),
+                                               "This plan", comparison.first_name, state),
                                      make_side(comparison.second, comparison.second_picture,
-                                               "Compared: " + comparison.second_name, state)};
+                                               "Compared", comparison.second_name, state)};
   const RectPx room = inset(context.layout.drawing, context.theme.space(2));
   const float gap = context.theme.space(3);
-  const float line = context.paint().line_height(TextStyle::caption) + 4;
+  const float line = 2 * context.paint().line_height(TextStyle::caption) + 4;
   const bool stacked = room.height > 1.1F * room.width;
   const float width = stacked ? room.width : (room.width - gap) / 2;
   const float height = stacked ? (room.height - gap) / 2 : room.height;

@@ -11,12 +11,22 @@
 namespace widegate {
 namespace {
 
+constexpr float kPad = 4;  // Beside the text, steps of the spacing grid.
+
 /// Least height of an entry of a list.
 float entry_height(const DrawContext& context, bool detail) {
   const Paint paint = context.paint();
   const float words =
       paint.line_height(TextStyle::strong) + (detail ? paint.line_height(TextStyle::caption) : 0);
   return std::max(context.theme.touch() + 4, words + context.theme.space(4));
+}
+
+/// Of its text.
+float sheet_width(const DrawContext& context) {
+  const bool portrait = context.layout.shape == Shape::portrait;
+  const float margin = portrait ? 0 : context.theme.space(6);
+  const float width = portrait ? context.layout.screen.width : context.layout.column.width - margin;
+  return std::max(1.0F, width - context.theme.space(2 * kPad));
 }
 
 RectPx sheet_box(const DrawContext& context, float wanted) {
@@ -28,7 +38,7 @@ RectPx sheet_box(const DrawContext& context, float wanted) {
   }
   const RectPx& column = context.layout.column;
   const float margin = context.theme.space(3);
-  const float width = std::max(0.0F, column.width - 2 * margin);
+  const float width = sheet_width(context) + context.theme.space(2 * kPad);
   return {column.x + margin, std::max(margin, (screen.height - height) / 2), width, height};
 }
 
@@ -108,7 +118,7 @@ void begin_sheet(DrawContext& context, float wanted) {
   paint.outline(drawn, context.theme.colour.edge, context.theme.line_width, radius);
   ImGui::SetCursorScreenPos({box.x, box.y});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding,
-                      {context.theme.space(4), context.theme.space(3)});
+                      {context.theme.space(kPad), context.theme.space(3)});
   ImGui::BeginChild("sheet body", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
                     ImGuiChildFlags_AlwaysUseWindowPadding, ImGuiWindowFlags_NoBackground);
   ImGui::PopStyleVar();
@@ -130,7 +140,9 @@ void draw_choice_sheet(DrawContext& context, const Control& control) {
 
 void draw_working_sheet(DrawContext& context, const WorkingText& working) {
   begin_overlay(context);
-  begin_sheet(context, 320 * context.theme.scale + context.layout.bottom_inset);
+  const float around = kTouchCssPx * context.theme.scale + context.theme.space(9);
+  begin_sheet(context, around + working_height(context, working, sheet_width(context)) +
+                           context.layout.bottom_inset);
   draw_title(context, working.title);
   draw_working(context, working);
   static_cast<void>(take_row(std::max(1.0F, context.layout.bottom_inset)));

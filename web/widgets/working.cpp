@@ -1,8 +1,37 @@
 #include "web/widgets/working.h"
 
+#include <cmath>
+#include <string>
+#include <vector>
+
 #include "web/widgets/parts.h"
 
 namespace widegate {
+namespace {
+
+constexpr float kAfterLine = 2;  // Steps of the spacing grid.
+
+struct Line {
+  TextStyle style;
+  Colour colour;
+  std::string_view text;
+};
+
+/// From the formula to the source.
+std::vector<Line> working_lines(const Theme& theme, const WorkingText& working) {
+  const Palette& colour = theme.colour;
+  std::vector<Line> lines = {{TextStyle::body, colour.text, working.formula}};
+  for (const std::string& text : working.numbers) {
+    lines.push_back({TextStyle::body, theme.wall ? colour.text : colour.quiet, text});
+  }
+  lines.push_back({TextStyle::title, colour.accent, working.result});
+  lines.push_back({TextStyle::caption, colour.quiet, working.source});
+  std::erase_if(lines, [](const Line& line) { return line.text.empty(); });
+  for (Line& line : lines) line.style = theme.wall ? larger(line.style) : line.style;
+  return lines;
+}
+
+}  // namespace
 
 void draw_paragraph(DrawContext& context, TextStyle style, Colour colour, std::string_view text,
                     float space_after) {
@@ -15,16 +44,18 @@ void draw_paragraph(DrawContext& context, TextStyle style, Colour colour, std::s
 }
 
 void draw_working(DrawContext& context, const WorkingText& working) {
-  const Palette& colour = context.theme.colour;
-  const bool wall = context.theme.wall;
-  draw_paragraph(context, wall ? TextStyle::strong : TextStyle::body, colour.text, working.formula,
-                 2);
-  for (const std::string& line : working.numbers) {
-    draw_paragraph(context, TextStyle::body, wall ? colour.text : colour.quiet, line, 2);
+  for (const Line& line : working_lines(context.theme, working)) {
+    draw_paragraph(context, line.style, line.colour, line.text, kAfterLine);
   }
-  draw_paragraph(context, wall ? TextStyle::headline : TextStyle::title, colour.accent,
-                 working.result, 2);
-  draw_paragraph(context, TextStyle::caption, colour.quiet, working.source, 2);
+}
+
+float working_height(const DrawContext& context, const WorkingText& working, float width) {
+  float height = 0;
+  for (const Line& line : working_lines(context.theme, working)) {
+    height += std::ceil(context.paint().wrapped_height(line.style, line.text, width)) +
+              std::ceil(context.theme.space(kAfterLine));
+  }
+  return height;
 }
 
 }  // namespace widegate
