@@ -75,13 +75,14 @@ export class Storage {
     return allowed(put, false);
   }
 
-  /** Remembers the last fragment that this tab gave its own address. */
-  keep_address(text) { allowed(() => sessionStorage.setItem(TAB_ADDRESS, text), null); }
+  /** Remembers a fragment that this tab gave its own address. */
+  keep_address(text) {
+    const kept = [text, own_addresses()[0]].filter(Boolean);
+    allowed(() => sessionStorage.setItem(TAB_ADDRESS, kept.join(' ')), null);
+  }
 
   /** True when the plan kept here is the address's or a newer one. */
-  is_own_address(text) {
-    return text !== '' && allowed(() => sessionStorage.getItem(TAB_ADDRESS), null) === text && this.stored('plan') !== null;
-  }
+  is_own_address(text) { return own_addresses().includes(text) && this.stored('plan') !== null; }
 
   /** Calls back with the key when another tab changed something shared. */
   watch(changed) {
@@ -91,6 +92,10 @@ export class Storage {
     });
   }
 }
+
+/** The last fragment that this tab gave its address, and the one before: a page that is being left may have given the
+ *  last one too late. */
+const own_addresses = () => (allowed(() => sessionStorage.getItem(TAB_ADDRESS), null) || '').split(' ').filter(Boolean);
 
 const slot_key = (slot, key) => `${PREFIX}slot/${slot}/${key}`;
 
