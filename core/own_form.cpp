@@ -136,7 +136,7 @@ class ItemWriter {
     const std::string base = path + "/codecs";
     for (std::size_t i = 0; i < node.codecs.size(); ++i) {
       items_.push_back(press(base + "/" + std::to_string(i) + "/-", group,
-                             "Without " + codec_name(library_, node.codecs[i])));
+                             "Remove " + codec_name(library_, node.codecs[i])));
     }
     FormItem item;
     item.pointer = base;

@@ -460,7 +460,12 @@ std::vector<Reading> readings(const Plan& plan, const Report& report) {
 std::vector<Reading> headline_readings(const Report& report) {
   std::vector<Reading> out;
   const Plan no_plan;
-  if (report.problems.empty()) add(out, kHeadlineRows, no_plan, report);
+  if (!report.problems.empty()) return out;
+  add(out, kHeadlineRows, no_plan, report);
+  // It is the mode's; where the frame line sees less, nobody shall take the one for the other.
+  const bool narrower =
+      !report.frames.empty() && report.frames.front().width_mm < 0.999 * report.mode.width_mm;
+  if (narrower) out.front().label = "View of the mode";
   return out;
 }
 

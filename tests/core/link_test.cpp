@@ -104,8 +104,8 @@ TEST_CASE("a link may come with its whole address") {
 
 TEST_CASE("what is not a link is refused with what is wrong") {
   const std::string link = plan_to_link(Plan{});
-  CHECK(refusal("").find("a plan link") == 0);
-  CHECK(refusal("hello").find("a plan link") == 0);
+  CHECK(refusal("").find("a link made by Widegate") == 0);
+  CHECK(refusal("hello").find("a link made by Widegate") == 0);
   CHECK(refusal("2." + link.substr(2)).find("a link of version 1") == 0);
   CHECK(refusal("1.").find("the whole link") == 0);
   CHECK(refusal("1.!!!!").find("the whole link") == 0);

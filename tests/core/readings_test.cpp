@@ -181,3 +181,14 @@ TEST_CASE("verdicts say by how much") {
   CHECK(verdict(plan, report, Question::run).severity == Severity::ok);
   CHECK(verdict(plan, report, Question::run).text == "25 frames/s at 1/50 s, no flicker at 50 Hz");
 }
+
+TEST_CASE("a frame line that sees less than the mode has the headline say whose view it is") {
+  const auto label = [](Rational aspect) {
+    Plan plan;
+    plan.deliverable.frame_lines.front().aspect = aspect;
+    return std::string(headline_readings(evaluate(plan, library())).front().label);
+  };
+  CHECK(label(Rational(239, 100)) == "Field of view");
+  CHECK(label(Rational(4, 3)) == "Field of view");
+  CHECK(label(Rational(1)) == "View of the mode");
+}
