@@ -60,20 +60,20 @@ void draw_figure(DrawContext& context, const ResultRow& figure) {
   if (!figure.working.empty()) press = pressable(figure.key, row);
   if (press.held || press.hovered) paint.fill(inset(row, -2), colour.raised, 6);
   if (press.clicked) context.state.open_working = figure.working;
-  const float unit = figure.unit.empty()
+  const FigureWords words = figure_words(figure);
+  const float unit = words.unit.empty()
                          ? 0
-                         : paint.width(TextStyle::caption, figure.unit) + context.theme.space(1);
-  const float value =
-      std::min(row.width * 0.62F, paint.width(TextStyle::strong, figure.value_text) + 1);
+                         : paint.width(TextStyle::caption, words.unit) + context.theme.space(1);
+  const float value = std::min(row.width * 0.62F, paint.width(TextStyle::strong, words.number) + 1);
   const float onward = 14 * context.theme.scale;
   const float end = right(row) - onward;
   const float value_x = end - unit - value;
   paint.text({row.x, row.y, std::max(0.0F, value_x - row.x - context.theme.space(2)), row.height},
              Align::left, TextStyle::body, colour.quiet, figure.label);
   paint.text({value_x, row.y, value, row.height}, Align::right, TextStyle::strong, colour.text,
-             figure.value_text);
+             words.number);
   paint.text({end - unit, row.y + 1, unit, row.height}, Align::right, TextStyle::caption,
-             colour.quiet, figure.unit);
+             colour.quiet, words.unit);
   // It leads to how the figure comes about.
   if (!figure.working.empty()) {
     paint.icon(Icon::onward, {right(row) - onward / 3, centre(row).y}, 11 * context.theme.scale,

@@ -38,6 +38,11 @@ Press pressable(std::string_view id, const RectPx& box) {
   return press;
 }
 
+FigureWords figure_words(const ResultRow& row) {
+  if (row.unit == "°") return {row.value_text + row.unit, {}};
+  return {row.value_text, row.unit};
+}
+
 Colour surface(const Theme& theme, const Press& press) {
   return press.held ? theme.colour.pressed : theme.colour.raised;
 }

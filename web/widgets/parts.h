@@ -2,6 +2,7 @@
 // own look. Used by the control rows, the rail, the bar and the picker.
 #pragma once
 
+#include <string>
 #include <string_view>
 
 #include "web/draw_context.h"
@@ -22,6 +23,13 @@ struct Press {
 
 /// An invisible pressable box; the window's layout is not moved by it.
 [[nodiscard]] Press pressable(std::string_view id, const RectPx& box);
+
+/// A figure as it is drawn: degrees belong to the number, other units stand beside it.
+struct FigureWords {
+  std::string number;
+  std::string_view unit;  ///< Points into the row.
+};
+[[nodiscard]] FigureWords figure_words(const ResultRow& row);
 
 /// How a pressed or pointed-at surface is filled.
 [[nodiscard]] Colour surface(const Theme& theme, const Press& press);

@@ -62,17 +62,6 @@ TextStyle fitting_style(const Paint& paint, std::string_view text, const RectPx&
   return TextStyle::strong;
 }
 
-/// A headline number as it is drawn: degrees belong to the number, other units stand beside it.
-struct NumberWords {
-  std::string number;
-  std::string_view unit;
-};
-
-NumberWords number_words(const ResultRow& row) {
-  if (row.unit == "°") return {row.value_text + row.unit, {}};
-  return {row.value_text, row.unit};
-}
-
 void draw_number(DrawContext& context, const ResultRow& row, const RectPx& box) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
@@ -80,7 +69,7 @@ void draw_number(DrawContext& context, const ResultRow& row, const RectPx& box) 
   if (press.held) paint.fill(inset(box, 2), colour.pressed, 10);
   if (press.clicked) context.state.jump = row.section;
   const RectPx inner = inset(box, context.theme.space(1));
-  const NumberWords words = number_words(row);
+  const FigureWords words = figure_words(row);
   const float gap = words.unit.empty() ? 0 : context.theme.space(1.25F);
   const float unit = paint.width(TextStyle::caption, words.unit) + gap;
   const float label = std::min(paint.line_height(TextStyle::caption), inner.height * 0.36F);
