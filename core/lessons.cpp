@@ -16,6 +16,8 @@ constexpr std::string_view kMargin = "cover.mode.margin_mm";
 constexpr std::string_view kSampled = "resolve.horizontal_sampled_scale";
 constexpr std::string_view kPhotosites = "resolve.frame_photosites";
 constexpr std::string_view kRoll = "frame.max_rotation_deg";
+constexpr std::string_view kHeadroom = "store.write_headroom";
+constexpr std::string_view kCeiling = "run.rate_ceiling_fps";
 constexpr std::string_view kExposure = "run.exposure_s";
 
 constexpr std::string_view kModeChoice = "/format/mode";
@@ -41,7 +43,6 @@ Lesson area_and_raster() {
           {.title = "Everything is read",
            .words = "The whole sensor is read and every photosite is written. Look at the field of "
                     "view, the megapixels and the minutes on a card.",
-           .question = Question::see,
            .figure = kView,
            .control = kFocal,
            .edits = {{"/title", "Area and raster"}, {kAspect, "16/9"}}},
@@ -49,7 +50,6 @@ Lesson area_and_raster() {
            .words = "The same area is read, but written 4096 pixels across. The view has not "
                     "moved. The file is smaller and the card lasts longer, also because a "
                     "resampled picture gets another codec.",
-           .question = Question::resolve,
            .figure = "resolve.horizontal_resample",
            .control = kRecording,
            .picture = LessonPicture::magnifier,
@@ -58,7 +58,6 @@ Lesson area_and_raster() {
           {.title = "A lower area, the same raster width",
            .words = "Only a 16:9 strip is read now, still written 4096 across. Top and bottom of "
                     "the view are gone, left and right are not.",
-           .question = Question::see,
            .figure = kHeight,
            .control = kModeChoice,
            .edits = {{kModeChoice, "wide-16x9"},
@@ -68,7 +67,6 @@ Lesson area_and_raster() {
           {.title = "The same raster from a smaller area",
            .words = "The same 4096 by 2304 pixels, but now they are the photosites in the middle. "
                     "The raster is the same; the view is narrower, as if the lens were longer.",
-           .question = Question::see,
            .figure = kView,
            .control = kModeChoice,
            .picture = LessonPicture::both_sensors,
@@ -90,14 +88,12 @@ Lesson bigger_circle() {
            .words =
                "A 35 mm size lens on a 35 mm size sensor. The circle reaches past the corners of "
                "the mode; the spare is the margin.",
-           .question = Question::cover,
            .figure = kMargin,
            .control = kFocal,
            .edits = {{"/title", "A bigger area wants a bigger circle"}}},
           {.title = "The same lens on a bigger area",
            .words = "The sensor is now 36 mm wide. The circle is what it was, the corners are not: "
                     "they are dark. No focal length of this set reaches them.",
-           .question = Question::cover,
            .figure = kMargin,
            .control = kFocal,
            .picture = LessonPicture::scene_recorded,
@@ -106,7 +102,6 @@ Lesson bigger_circle() {
           {.title = "Read less of it",
            .words = "The 35 mm size mode of the same sensor fits inside the circle again. The "
                     "price is the view and the photosites.",
-           .question = Question::cover,
            .figure = kMargin,
            .control = kModeChoice,
            .edits = {{kModeChoice, "size-35-16x9"}},
@@ -115,7 +110,6 @@ Lesson bigger_circle() {
            .words = "The whole sensor again, and a set made for 36 by 24 mm: its circle reaches "
                     "the corners. The focal length gives the view it gave before; only the cover "
                     "is another.",
-           .question = Question::cover,
            .figure = kMargin,
            .control = kLensSet,
            .edits = {{kModeChoice, "open-gate"}, {kLensSet, "severn"}},
@@ -131,14 +125,12 @@ Lesson squeeze() {
       .steps = {
           {.title = "A wide frame from a spherical lens",
            .words = "2.39:1 cut from the whole sensor: the top and the bottom are thrown away.",
-           .question = Question::frame,
            .figure = "frame.height_photosites",
            .control = kAspect,
            .edits = {{"/title", "Squeeze and de-squeeze"}, {kFocal, "50"}}},
           {.title = "The same shape, squeezed",
            .words = "A 2x lens squeezes twice the width onto the sensor. There the frame line is "
                     "only 1.2 times as wide as high, and uses the whole height.",
-           .question = Question::frame,
            .figure = "frame.height_photosites",
            .control = "/lens/squeeze",
            .picture = LessonPicture::scene_recorded,
@@ -147,7 +139,6 @@ Lesson squeeze() {
           {.title = "A mode of that shape",
            .words = "A mode that is only as wide as the frame needs: the picture is the same, the "
                     "photosites beside it are no longer read or stored.",
-           .question = Question::store,
            .figure = kBytes,
            .control = kModeChoice,
            .picture = LessonPicture::scene_recorded,
@@ -156,7 +147,6 @@ Lesson squeeze() {
           {.title = "De-squeezed in camera",
            .words = "The camera undoes the squeeze and writes 4096 by 1714 pixels: nine tenths of "
                     "the width that was sampled, less than half of the height.",
-           .question = Question::resolve,
            .figure = "resolve.vertical_resample",
            .control = kRecording,
            .picture = LessonPicture::scene_desqueezed,
@@ -177,7 +167,6 @@ Lesson mandate() {
            .words =
                "A 16:9 frame on a 4992 wide area, delivered at 3840. Every delivered pixel is made "
                "of more than one photosite: oversampling.",
-           .question = Question::resolve,
            .figure = kSampled,
            .control = "/deliverable/width_pixels",
            .picture = LessonPicture::magnifier,
@@ -188,7 +177,6 @@ Lesson mandate() {
            .words =
                "A 4096 by 2304 area holds 9.4 million photosites, above the usual 8.29 million. So "
                "far the commissioner is content.",
-           .question = Question::resolve,
            .figure = kFrameMp,
            .control = kModeChoice,
            .picture = LessonPicture::magnifier,
@@ -198,7 +186,6 @@ Lesson mandate() {
            .words =
                "The same mode, but a 2.39:1 frame cut from it. The mode still passes, the frame "
                "does not: this is what a requirement counts.",
-           .question = Question::resolve,
            .figure = kPhotosites,
            .control = kAspect,
            .edits = {{kAspect, "239/100"}},
@@ -206,7 +193,6 @@ Lesson mandate() {
           {.title = "Protection counts twice",
            .words = "Ten percent of protection takes a tenth off the width and a tenth off the "
                     "height of the frame line: 19 percent of its photosites go.",
-           .question = Question::frame,
            .figure = kPhotosites,
            .control = kProtection,
            .edits = {{kProtection, "1/10"}},
@@ -223,14 +209,12 @@ Lesson data_and_cards() {
           {.title = "A card at 24",
            .words = "Bytes in a frame, frames in a second, bytes on a card: three numbers make the "
                     "minutes. Sound is left out here.",
-           .question = Question::store,
            .figure = kMinutes,
            .control = kSensorRate,
            .edits = {{"/title", "Frame rate, data and cards"}, {"/run/audio_channels", "0"}}},
           {.title = "Twice the rate",
            .words = "At 48 frames a second the same card lasts half as long. What it plays back at "
                     "24 is as long as before, only slower.",
-           .question = Question::run,
            .figure = "run.screen_minutes_per_card",
            .control = kSensorRate,
            .edits = {{kSensorRate, "48"}},
@@ -239,7 +223,6 @@ Lesson data_and_cards() {
            .words =
                "Lossless coding saves what the picture allows, so the answer is a range. Plan with "
                "the worse end.",
-           .question = Question::store,
            .figure = kBytes,
            .control = kCodec,
            .edits = {{kCodec, "bayer-12-lossless"}},
@@ -248,7 +231,6 @@ Lesson data_and_cards() {
            .words =
                "Three to one is a promise the codec keeps whatever it sees: one number again, and "
                "three times the minutes of the uncompressed frame.",
-           .question = Question::store,
            .figure = kBytes,
            .control = kCodec,
            .edits = {{kCodec, "bayer-12-3-1"}},
@@ -257,14 +239,10 @@ Lesson data_and_cards() {
            .words = "A card of the same size with 400 MB a second guaranteed holds the same "
                     "minutes and still fails: the camera writes 449. Run fails with it, for this "
                     "card ends the rate below 43.",
-           .question = Question::store,
-           .figure = "store.write_headroom",
+           .figure = kHeadroom,
            .control = kSensorRate,
            .edits = {{"/store/card", "express-b-vpg400-512"}},
-           .claims = {{"store.write_headroom", kFalls},
-                      {"run.rate_ceiling_fps", kFalls},
-                      {kMinutes, kSame},
-                      {kRate, kSame}}},
+           .claims = {{kHeadroom, kFalls}, {kCeiling, kFalls}, {kMinutes, kSame}, {kRate, kSame}}},
       }};
 }
 
@@ -277,7 +255,6 @@ Lesson room() {
           {.title = "No room",
            .words = "The frame line fills the mode. There is nothing to reframe with, and a tilted "
                     "horizon cannot be put right without a loss.",
-           .question = Question::frame,
            .figure = kRoll,
            .control = kProtection,
            .edits = {{"/title", "Protection and padding"}, {kModeChoice, "wide-239"}}},
@@ -285,7 +262,6 @@ Lesson room() {
            .words = "The frame line draws in and leaves a protected area around itself. Now it can "
                     "push in by five percent, shift and roll a little. Nearly a tenth of its "
                     "photosites are gone.",
-           .question = Question::frame,
            .figure = "frame.push_in_percent",
            .control = kProtection,
            .edits = {{kProtection, "1/20"}},
@@ -297,19 +273,17 @@ Lesson room() {
            .words = "The whole sensor adds padding above and below the protected area. It costs "
                     "data and top speed. The roll grows to nearly nine degrees; now only the "
                     "width holds it.",
-           .question = Question::frame,
            .figure = "frame.shift_vertical_percent",
            .control = kModeChoice,
            .edits = {{kModeChoice, "open-gate"}},
            .claims = {{"frame.shift_vertical_percent", kRises},
                       {kRoll, kRises},
-                      {"run.rate_ceiling_fps", kFalls},
+                      {kCeiling, kFalls},
                       {kMinutes, kFalls}}},
           {.title = "Held at the top",
            .words =
                "With the protected area at the top of the mode all the padding is below: headroom "
                "stays when a taller version is cut. The optical axis is no longer the middle.",
-           .question = Question::frame,
            .figure = "frame.top_photosites",
            .control = "/deliverable/frame_lines/0/anchor/kind",
            .edits = {{"/deliverable/frame_lines/0/anchor/kind", "top"}},
@@ -327,14 +301,12 @@ Lesson flicker() {
            .words =
                "Lamps on 50 Hz mains brighten 100 times a second. A 180 degree shutter at 24 holds "
                "2.08 pulses: some frames get more light than others.",
-           .question = Question::run,
            .figure = kExposure,
            .control = kShutter,
            .edits = {{"/title", "Lights that pulse"}}},
           {.title = "A steady angle",
            .words = "At 172.8 degrees the exposure is a fiftieth of a second, exactly two pulses. "
                     "It costs six hundredths of a stop.",
-           .question = Question::run,
            .figure = "run.exposure_change_stops",
            .control = kShutter,
            .edits = {{kShutter, "172.8"}},
@@ -343,7 +315,6 @@ Lesson flicker() {
            .words = "At 25 frames a second every frame meets the pulses at the same point, so any "
                     "angle is safe: these 144 degrees hold 1.6 pulses, in every frame the same. A "
                     "test under the real lamps still decides.",
-           .question = Question::run,
            .figure = kExposure,
            .control = kShutter,
            .edits = {{kSensorRate, "25"}, {"/run/project_rate", "25"}, {kShutter, "144"}},
@@ -360,13 +331,11 @@ Lesson same_view() {
           {.title = "A view",
            .words = "A 35 mm lens at three metres. Note the field of view and how far the sharp "
                     "distance reaches.",
-           .question = Question::see,
            .figure = kView,
            .control = kFocal,
            .edits = {{"/title", "The same view on another sensor"}}},
           {.title = "A bigger area, the same lens",
            .words = "On a 65 mm size sensor the same focal length sees much wider.",
-           .question = Question::see,
            .figure = kView,
            .control = kFocal,
            .picture = LessonPicture::both_scenes,
@@ -375,7 +344,6 @@ Lesson same_view() {
           {.title = "The view matched",
            .words = "Focal length times the ratio of the widths brings the view back. The depth of "
                     "field is smaller than it was on the small sensor at the same f-number.",
-           .question = Question::see,
            .figure = "see.near_m",
            .control = kFocal,
            .picture = LessonPicture::both_scenes,

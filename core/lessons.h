@@ -40,7 +40,6 @@ enum class LessonPicture {
 struct LessonStep {
   std::string_view title;
   std::string_view words;    ///< Two or three sentences for the wall.
-  Question question;         ///< The panel to have open.
   std::string_view figure;   ///< Key of the figure whose working is shown.
   std::string_view control;  ///< The one to move, as a pointer of plan_fields.h.
   LessonPicture picture = LessonPicture::sensor;

@@ -15,8 +15,9 @@ std::string module_path(const QrCode& qr) {
       int end = x;
       while (end < qr.size && qr.at(end, y)) ++end;
       const std::string length = std::to_string(end - x);
-      path += "M" + std::to_string(x + kQrQuietModules) + " " +
-              std::to_string(y + kQrQuietModules) + "h" + length + "v1h-" + length + "z";
+      path.append("M").append(std::to_string(x + kQrQuietModules)).append(" ");
+      path.append(std::to_string(y + kQrQuietModules)).append("h").append(length);
+      path.append("v1h-").append(length).append("z");
       x = end;
     }
   }

@@ -81,7 +81,8 @@ class Sheet {
     html.close();
   }
   void count_lines(std::size_t letters, double first_mm) {
-    height_mm_ += first_mm + static_cast<double>(letters / kSheetColumnLetters) * kSheetLineMm;
+    const std::size_t further_lines = letters / kSheetColumnLetters;
+    height_mm_ += first_mm + static_cast<double>(further_lines) * kSheetLineMm;
   }
   void lens_table(const CoverReport& cover);
   void lens_summary(const CoverReport& cover);

@@ -209,7 +209,7 @@ std::string passing_words(const Report& report) {
   if (!report.cover.known) {
     return "This format meets every requirement that can be checked; the image circle is unknown";
   }
-  const std::string words = "This format meets every requirement";
+  std::string words = "This format meets every requirement";
   const Note* upscaled = find_note(report, Topic::resolve_upscaled, Severity::caution);
   if (upscaled == nullptr) return words;
   return words + "; its picture is upscaled " + short_number(upscaled->have, 2) + " times";

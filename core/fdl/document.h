@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -132,9 +133,8 @@ struct Document {
 
 /// The rows of a list that may be missing; a missing list has none. The list outlives the result.
 template <class T>
-[[nodiscard]] const std::vector<T>& rows(const std::optional<std::vector<T>>& list) {
-  static const std::vector<T> kNone;
-  return list ? *list : kNone;
+[[nodiscard]] std::span<const T> rows(const std::optional<std::vector<T>>& list) {
+  return list ? std::span<const T>(*list) : std::span<const T>();
 }
 
 /// The id the standard gives the decision of this intent on this canvas.

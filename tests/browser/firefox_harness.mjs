@@ -124,10 +124,10 @@ export async function set_slider(page, id, text) {
   await at_rest(page);
 }
 
-/** Sets a text field as the keyboard does. */
-export async function set_text(page, id, text) {
+/** Replaces the text of a field as the keyboard does, and leaves it. */
+export async function type_into(page, field, text) {
   await page.bringToFront();
-  await page.focus(selector(id));
+  await page.focus(field);
   await page.keyboard.down('Control');
   await page.keyboard.press('a');
   await page.keyboard.up('Control');
@@ -135,6 +135,8 @@ export async function set_text(page, id, text) {
   await page.keyboard.press('Tab');
   await at_rest(page);
 }
+
+export const set_text = (page, id, text) => type_into(page, selector(id), text);
 
 export async function pick(page, id, value) {
   await page.bringToFront();

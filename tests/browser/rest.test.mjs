@@ -99,6 +99,34 @@ describe('the plan survives', () => {
     await close_clean(opened);
   });
 
+  test('another plan’s link in the same tab, and the way back in history', async () => {
+    const opened = await open_site(site);
+    const { page } = opened;
+    const focal = async () => {
+      await page.waitForFunction(() => window.widegate);
+      await at_rest(page);
+      return (await control(page, FOCAL)).value_text;
+    };
+    const address_changes = (from) => page.waitForFunction((old) => location.hash.length > 1 && location.hash !== old, from);
+    await set_focal(page, '77');
+    await address_changes('');
+    const first = await page.evaluate(() => location.href);
+    await set_focal(page, '50');
+    await address_changes(new URL(first).hash);
+    const second = await page.evaluate(() => location.href);
+    // A page elsewhere with a link to the first plan, as a message or a call sheet has one.
+    await page.goto('about:blank');
+    await page.goto(first);
+    assert.equal(await focal(), '77', 'a link is opened, whatever the tab held');
+    await page.goto('about:blank');
+    await page.goto(second);
+    assert.equal(await focal(), '50');
+    await page.goBack();
+    await page.goBack();
+    assert.equal(await focal(), '77', 'the earlier plan comes back with its address');
+    await close_clean(opened);
+  });
+
   test('a second tab: each keeps its own, a third starts from the newest', async () => {
     const opened = await open_site(site);
     const open_tab = async () => {

@@ -61,9 +61,8 @@ void draw_figure(DrawContext& context, const ResultRow& figure) {
   if (press.held || press.hovered) paint.fill(inset(row, -2), colour.raised, 6);
   if (press.clicked) context.state.open_working = figure.working;
   const FigureWords words = figure_words(figure);
-  const float unit = words.unit.empty()
-                         ? 0
-                         : paint.width(TextStyle::caption, words.unit) + context.theme.space(1);
+  const float unit =
+      words.unit.empty() ? 0 : paint.width(TextStyle::caption, words.unit) + context.theme.space(1);
   const float value = std::min(row.width * 0.62F, paint.width(TextStyle::strong, words.number) + 1);
   const float onward = 14 * context.theme.scale;
   const float end = right(row) - onward;

@@ -75,11 +75,14 @@ export class Storage {
     return allowed(put, false);
   }
 
-  /** Remembers a fragment that this tab gave its own address. */
-  keep_address(text) {
-    const kept = [text, own_addresses()[0]].filter(Boolean);
+  /** Remembers the fragment that this tab gave its own address; `leaving` when that may have been too late for it. */
+  keep_address(text, leaving) {
+    const kept = [text, leaving && own_addresses()[0]].filter(Boolean);
     allowed(() => sessionStorage.setItem(TAB_ADDRESS, kept.join(' ')), null);
   }
+
+  /** Another plan comes into this tab: going back in history opens the earlier ones as links. */
+  forget_addresses() { allowed(() => sessionStorage.removeItem(TAB_ADDRESS), null); }
 
   /** True when the plan kept here is the address's or a newer one. */
   is_own_address(text) { return own_addresses().includes(text) && this.stored('plan') !== null; }
@@ -93,8 +96,7 @@ export class Storage {
   }
 }
 
-/** The last fragment that this tab gave its address, and the one before: a page that is being left may have given the
- *  last one too late. */
+/** What this tab's own address may be: the last fragment, and the one before where the last may have come too late. */
 const own_addresses = () => (allowed(() => sessionStorage.getItem(TAB_ADDRESS), null) || '').split(' ').filter(Boolean);
 
 const slot_key = (slot, key) => `${PREFIX}slot/${slot}/${key}`;
