@@ -78,6 +78,11 @@ describe('the plan survives', () => {
     await page.waitForFunction(() => window.widegate);
     await at_rest(page);
     assert.equal((await control(page, FOCAL)).value_text, '78');
+    // Again before the address has caught up.
+    await page.reload();
+    await page.waitForFunction(() => window.widegate);
+    await at_rest(page);
+    assert.equal((await control(page, FOCAL)).value_text, '78');
     await page.waitForFunction((old) => location.hash.length > 1 && location.hash !== old, behind);
     await close_clean(opened);
   });

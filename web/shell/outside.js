@@ -98,9 +98,10 @@ export function make_outside({ ask_frame, push, storage, opened }) {
     clearTimeout(timer);
     timer = 0;
     if (wanted_fragment === null) return;
+    const before = location.hash.slice(1);
     try {
       history.replaceState(null, '', wanted_fragment ? `#${wanted_fragment}` : location.pathname + location.search);
-      storage.keep_address(wanted_fragment, leaving);
+      storage.keep_address(leaving ? [wanted_fragment, before] : [wanted_fragment]);
       wanted_fragment = null;
     } catch {
       // Some browsers allow only so many changes in a while: the last one waits for its turn.

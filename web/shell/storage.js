@@ -75,11 +75,8 @@ export class Storage {
     return allowed(put, false);
   }
 
-  /** Remembers the fragment that this tab gave its own address; `leaving` when that may have been too late for it. */
-  keep_address(text, leaving) {
-    const kept = [text, leaving && own_addresses()[0]].filter(Boolean);
-    allowed(() => sessionStorage.setItem(TAB_ADDRESS, kept.join(' ')), null);
-  }
+  /** Remembers the fragment that this tab gave its address: one, or also the one before when that was perhaps too late. */
+  keep_address(texts) { allowed(() => sessionStorage.setItem(TAB_ADDRESS, texts.join(' ')), null); }
 
   /** Another plan comes into this tab: going back in history opens the earlier ones as links. */
   forget_addresses() { allowed(() => sessionStorage.removeItem(TAB_ADDRESS), null); }
@@ -96,7 +93,7 @@ export class Storage {
   }
 }
 
-/** What this tab's own address may be: the last fragment, and the one before where the last may have come too late. */
+/** What this tab's own address may be. */
 const own_addresses = () => (allowed(() => sessionStorage.getItem(TAB_ADDRESS), null) || '').split(' ').filter(Boolean);
 
 const slot_key = (slot, key) => `${PREFIX}slot/${slot}/${key}`;
