@@ -7,7 +7,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start, settled_address } from './harness.mjs';
 import { at_rest, box_of, control, headline, mirror, reveal } from './gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
@@ -90,7 +90,7 @@ test('the address follows the plan, once for many changes', async () => {
   for (let i = 1; i <= 30; i += 1) await page.mouse.move(box.x + box.width / 2 + 2 * i, y);
   await page.mouse.up();
   await at_rest(page);
-  await page.waitForFunction(() => location.hash.length > 1);
+  await settled_address(page);
   assert.ok(await page.evaluate(() => window.calls) <= 3);
   assert.equal(await page.evaluate(() => history.length), length, 'no history of every change');
 });

@@ -7,7 +7,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch } from './harness.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch, settled_address } from './harness.mjs';
 import { Fingers, at_rest, control, headline, mirror, reveal } from './gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
@@ -121,7 +121,7 @@ test('a camera from its sheet, by thumb, in well under two minutes', async (t) =
   await reload(page);
   assert.equal((await control(page, '/format/camera')).value_text, 'Hazel');
   assert.deepEqual(await headline(page), numbers);
-  await page.waitForFunction(() => location.hash.length > 1);
+  await settled_address(page);
   const fragment = await page.evaluate(() => location.hash);
   const other = await open_site(site, { device: DEVICES.phone_landscape, fragment });
   await at_rest(other.page);

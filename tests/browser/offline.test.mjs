@@ -6,7 +6,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { after, before, test } from 'node:test';
 import { serve_folder } from '../../tools/lib/static_server.mjs';
-import { DIST, chromium, launch_options, start, watch } from './harness.mjs';
+import { DIST, chromium, launch_options, start, watch, settled_address } from './harness.mjs';
 import { at_rest, control } from './gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
@@ -53,8 +53,7 @@ test('after one visit everything works without the server, from a sub-path, with
   await ready(page);
   await kept_offline(page);
   await set_focal(page, '65');
-  await page.waitForFunction(() => location.hash.length > 1);
-  const link = page.url();
+  const link = await settled_address(page);
   await stop_serving(site.server);
   const began = Date.now();
   await page.goto(site.address);
@@ -155,7 +154,7 @@ test('the browser is closed and started again with the server gone: the app and 
   const first = await open();
   await kept_offline(first.page);
   await set_focal(first.page, '85');
-  await first.page.waitForFunction(() => location.hash.length > 1);
+  await settled_address(first.page);
   await first.context.close();
   await stop_serving(server);
   const second = await open();

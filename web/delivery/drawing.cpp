@@ -63,7 +63,9 @@ void hatch(const Paint& paint, const RectPx& box, Colour colour) {
   constexpr float kStep = 7;
   ImDrawList& list = paint.list();
   list.PushClipRect({box.x, box.y}, {right(box), bottom(box)}, true);
-  for (float x = box.x - box.height; x < right(box); x += kStep) {
+  const int lines = static_cast<int>((box.width + box.height) / kStep) + 1;
+  for (int i = 0; i < lines; ++i) {
+    const float x = box.x - box.height + kStep * static_cast<float>(i);
     paint.line({x, bottom(box)}, {x + box.height, box.y}, colour, 1);
   }
   list.PopClipRect();
@@ -84,8 +86,10 @@ void draw_swatch(const Paint& paint, const Stroke& stroke, const RectPx& box) {
   const float y = centre(box).y;
   const float width = stroke.width * (paint.theme().line_width > 1 ? 1.4F : 1.0F);
   if (!stroke.dashed) return paint.line({box.x, y}, {right(box), y}, colour, width);
+  constexpr int kDashes = 3;
   const float gap = box.width / 4;
-  for (float x = box.x; x < right(box); x += 1.5F * gap) {
+  for (int i = 0; i < kDashes; ++i) {
+    const float x = box.x + 1.5F * gap * static_cast<float>(i);
     paint.line({x, y}, {std::min(right(box), x + gap), y}, colour, width);
   }
 }

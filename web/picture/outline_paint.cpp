@@ -45,7 +45,9 @@ void draw_label(const DrawContext& context, const Outline& outline, const RectPx
   const bool selected = context.state.picture.selected == outline.key;
   const float gap = is_second(outline.kind) ? 4.0F : 0.0F;
   const float dash = gap > 0 ? 4.0F : swatch - 4;
-  for (float x = box.x; x + dash <= box.x + swatch - 3; x += dash + gap) {
+  const int dashes = 1 + static_cast<int>((swatch - 3 - dash) / (dash + gap));
+  for (int i = 0; i < dashes; ++i) {
+    const float x = box.x + (dash + gap) * static_cast<float>(i);
     paint.line({x, first + line / 2}, {x + dash, first + line / 2},
                outline_colour(colour, outline.kind),
                outline_width(context.theme, outline.kind, selected));

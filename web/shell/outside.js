@@ -94,22 +94,21 @@ function show_picture(svg, words) {
 export function make_outside({ ask_frame, push, storage, opened }) {
   let wanted_fragment = null;
   let timer = 0;
-  const write_fragment = (leaving = false) => {
+  const write_fragment = () => {
     clearTimeout(timer);
     timer = 0;
     if (wanted_fragment === null) return;
-    const before = location.hash.slice(1);
     try {
       history.replaceState(null, '', wanted_fragment ? `#${wanted_fragment}` : location.pathname + location.search);
-      storage.keep_address(leaving ? [wanted_fragment, before] : [wanted_fragment]);
+      storage.keep_address(wanted_fragment);
       wanted_fragment = null;
     } catch {
       // Some browsers allow only so many changes in a while: the last one waits for its turn.
-      timer = setTimeout(() => write_fragment(), 10 * FRAGMENT_DELAY_MS);
+      timer = setTimeout(write_fragment, 10 * FRAGMENT_DELAY_MS);
     }
   };
   // A page that is left while the address still waits would come back with the plan before the last change.
-  window.addEventListener('pagehide', () => write_fragment(true));
+  window.addEventListener('pagehide', write_fragment);
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') write_fragment();
   });
@@ -122,12 +121,12 @@ export function make_outside({ ask_frame, push, storage, opened }) {
       const text = location.hash.slice(1);
       // This tab wrote it itself, so what the tab keeps is at least as new: a killed tab's address may lag behind.
       if (storage.is_own_address(text)) return '';
-      storage.forget_addresses();
+      if (text) storage.forget_addresses();
       return text;
     },
     replaceFragment(text) {
       wanted_fragment = text;
-      if (!timer) timer = setTimeout(() => write_fragment(), FRAGMENT_DELAY_MS);
+      if (!timer) timer = setTimeout(write_fragment, FRAGMENT_DELAY_MS);
     },
     stored: (key) => storage.stored(key),
     store: (key, text) => storage.store(key, text),

@@ -7,6 +7,8 @@ const TAB_NAME = `${PREFIX}tab`;
 const TAB_ADDRESS = `${PREFIX}address`;
 const OWN_KEYS = new Set(['plan', 'kept']);
 const KEPT_SLOTS = 8;
+const KEPT_ADDRESSES = 8;
+const LATE_MS = 15000;
 
 /** Runs an access that a browser may forbid (private mode, full, policy); `otherwise` is its answer then. */
 function allowed(access, otherwise) {
@@ -75,14 +77,22 @@ export class Storage {
     return allowed(put, false);
   }
 
-  /** Remembers the fragment that this tab gave its address: one, or also the one before when that was perhaps too late. */
-  keep_address(texts) { allowed(() => sessionStorage.setItem(TAB_ADDRESS, texts.join(' ')), null); }
+  /** Remembers a fragment that this tab gave its address. */
+  keep_address(text) {
+    const kept = [...own_addresses(), { text, time: Date.now() }].slice(-KEPT_ADDRESSES);
+    allowed(() => sessionStorage.setItem(TAB_ADDRESS, JSON.stringify(kept)), null);
+  }
 
   /** Another plan comes into this tab: going back in history opens the earlier ones as links. */
   forget_addresses() { allowed(() => sessionStorage.removeItem(TAB_ADDRESS), null); }
 
   /** True when the plan kept here is the address's or a newer one. */
-  is_own_address(text) { return own_addresses().includes(text) && this.stored('plan') !== null; }
+  is_own_address(text) {
+    // A page that is being loaded again may have been asked for by an address that was replaced meanwhile.
+    const since = Date.now() - LATE_MS;
+    const own = own_addresses().some((each, i, all) => each.text === text && (i === all.length - 1 || all[i + 1].time > since));
+    return own && this.stored('plan') !== null;
+  }
 
   /** Calls back with the key when another tab changed something shared. */
   watch(changed) {
@@ -93,8 +103,8 @@ export class Storage {
   }
 }
 
-/** What this tab's own address may be. */
-const own_addresses = () => (allowed(() => sessionStorage.getItem(TAB_ADDRESS), null) || '').split(' ').filter(Boolean);
+/** The last addresses that this tab gave itself, as {text, time}, oldest first. */
+const own_addresses = () => allowed(() => JSON.parse(sessionStorage.getItem(TAB_ADDRESS)), null) || [];
 
 const slot_key = (slot, key) => `${PREFIX}slot/${slot}/${key}`;
 
