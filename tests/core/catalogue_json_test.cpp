@@ -153,7 +153,7 @@ TEST_CASE("every kind of wrong row is refused where it stands") {
       {R"("codecs": [{"id": "C!", "name": "C", "source": "s", "bit_rate": {"bits_per_s": 5e7}}])",
        "/codecs/0/id", "\"C!\"", "an id"},
       {R"("codecs": [{"id": "c", "name": "C", "source": "", "bit_rate": {"bits_per_s": 5e7}}])",
-       "/codecs/0/source", "\"\"", "text of 1 to 300"},
+       "/codecs/0/source", "\"\"", "text on one line, 1 to 300"},
       {card(R"("capacity_bytes": -1)"), "/cards/0/capacity_bytes", "-1", "a whole number from"},
       {card(R"("capacity_bytes": 1e9, "usable_share": 1.01)"), "/cards/0/usable_share", "1.01",
        "a number or a fraction"},

@@ -107,7 +107,7 @@ TEST_CASE("every kind of wrong value is refused where it stands") {
       {R"("lens": {"focal_mm": true})", "/lens/focal_mm", "true", "a number"},
       {R"("lens": {"focal_mm": null})", "/lens/focal_mm", "null", "a number"},
       {R"("lens": {"focal_mm": [35]})", "/lens/focal_mm", "a list", "a number"},
-      {R"("title": 7)", "/title", "7", "text of 0 to 120 bytes"},
+      {R"("title": 7)", "/title", "7", "text on one line, 0 to 120 bytes"},
       {R"("deliverable": {"frame_lines": {}})", "/deliverable/frame_lines", "an object", "a list"},
       {R"("deliverable": {"frame_lines": []})", "/deliverable/frame_lines", "a list of 0",
        "a list of 1 to 8"},
@@ -157,8 +157,9 @@ TEST_CASE("every kind of wrong value is refused where it stands") {
       // choices and text
       {R"("lens": {"match": "area"})", "/lens/match", "\"area\"", "one of width, height, diagonal"},
       {R"("lens": {"match": " width"})", "/lens/match", "\" width\"", "one of width"},
-      {R"("title": "two\nlines")", "/title", "\"two?lines\"", "text of 0 to 120 bytes"},
-      {R"("store": {"currency": ""})", "/store/currency", "\"\"", "text of 1 to 12 bytes"},
+      {R"("title": "two\nlines")", "/title", "\"two?lines\"", "text on one line, 0 to 120 bytes"},
+      {R"("store": {"currency": ""})", "/store/currency", "\"\"",
+       "text on one line, 1 to 12 bytes"},
       // ids
       {R"("format": {"camera": "oak"})", "/format/camera", "\"oak\"", "a camera: alder, birch"},
       {R"("format": {"mode": "no-such"})", "/format/mode", "\"no-such\"",
@@ -186,7 +187,8 @@ TEST_CASE("every kind of wrong value is refused where it stands") {
        "a codec with a known frame size for 1920 x 1080 at 24 fps"},
       // one's own rows
       {R"("own": {"widegate_catalogue": 1})", "/own/widegate_catalogue", "1", "one of the keys"},
-      {R"("own": {"cards": [{"id": "x"}]})", "/own/cards/0/name", "nothing", "text of 1 to 80"},
+      {R"("own": {"cards": [{"id": "x"}]})", "/own/cards/0/name", "nothing",
+       "text on one line, 1 to 80"},
   });
   for (const Refused& row : kRows) {
     CAPTURE(row.members);

@@ -262,20 +262,14 @@ void Paint::icon(Icon icon, ImVec2 at, float size, Colour colour) const {
     case Icon::minus:
       line(moved(at, -r * 0.62F, 0), moved(at, r * 0.62F, 0), colour, stroke);
       return;
-    case Icon::chevron: {
-      const std::array<ImVec2, 3> points = {moved(at, -r * 0.55F, -r * 0.28F),
-                                            moved(at, 0, r * 0.32F),
-                                            moved(at, r * 0.55F, -r * 0.28F)};
-      list_.AddPolyline(points.data(), 3, u, ImDrawFlags_None, stroke);
+    case Icon::chevron:
+      line(moved(at, -r * 0.55F, -r * 0.28F), moved(at, 0, r * 0.32F), colour, stroke);
+      line(moved(at, 0, r * 0.32F), moved(at, r * 0.55F, -r * 0.28F), colour, stroke);
       return;
-    }
-    case Icon::onward: {
-      const std::array<ImVec2, 3> points = {moved(at, -r * 0.28F, -r * 0.55F),
-                                            moved(at, r * 0.32F, 0),
-                                            moved(at, -r * 0.28F, r * 0.55F)};
-      list_.AddPolyline(points.data(), 3, u, ImDrawFlags_None, stroke);
+    case Icon::onward:
+      line(moved(at, -r * 0.28F, -r * 0.55F), moved(at, r * 0.32F, 0), colour, stroke);
+      line(moved(at, r * 0.32F, 0), moved(at, -r * 0.28F, r * 0.55F), colour, stroke);
       return;
-    }
     case Icon::close:
       cross(at, r * 0.5F, colour, stroke);
       return;
