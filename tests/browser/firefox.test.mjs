@@ -9,7 +9,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { DIST, colour_count, keep_screenshot, policy_violations } from './harness.mjs';
-import { at_rest, box_of, control, frame_count, headline, mirror } from './gestures.mjs';
+import { at_rest, box_of, control, frame_count, headline, mirror, settled_address } from './gestures.mjs';
 import { kept_offline, open_tab, pick, press, ready, reload, serve, set_slider, set_text, skip, start_firefox, type_into, until, value_text } from './firefox_harness.mjs';
 
 const FOCAL = '/lens/focal_mm';
@@ -45,15 +45,6 @@ describe('Firefox', { skip }, () => {
   async function assert_clean({ page, trouble }) {
     assert.deepEqual(trouble, []);
     assert.deepEqual(await policy_violations(page), []);
-  }
-
-  async function settled_link(page) {
-    let link = null;
-    while (link !== page.url() || !link.includes('#')) {
-      link = page.url();
-      await pause(3 * APART_MS);
-    }
-    return link;
   }
 
   /** A whole plan through the page's own controls; the three numbers after each step. */
@@ -180,7 +171,7 @@ describe('Firefox', { skip }, () => {
     const { site, tabs, page } = await open_device(t, { prefix: '/some/where/' });
     await kept_offline(page);
     await set_slider(page, FOCAL, '65');
-    const link = await settled_link(page);
+    const link = await settled_address(page);
     await site.stop();
     await reload(page);
     assert.equal(await value_text(page, FOCAL), '65');
@@ -205,7 +196,7 @@ describe('Firefox', { skip }, () => {
     const { page } = await open_tab(first.browser, site.address);
     await kept_offline(page);
     await set_slider(page, FOCAL, '85');
-    await settled_link(page);
+    await settled_address(page);
     await first.close();
     await site.stop();
     const second = await start_firefox({ profile });
@@ -309,7 +300,7 @@ describe('Firefox', { skip }, () => {
     const { page } = opened;
     await set_plan(page);
     const numbers = await headline(page);
-    const link = await settled_link(page);
+    const link = await settled_address(page);
     const tabs = await firefox.browser.createBrowserContext();
     t.after(() => tabs.close());
     const other = await open_tab(tabs, link);

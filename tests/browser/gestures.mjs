@@ -28,6 +28,27 @@ export async function at_rest(page) {
   }));
 }
 
+/** Until the app runs and has nothing to draw. */
+export async function ready(page) {
+  await page.waitForFunction(() => window.widegate);
+  await at_rest(page);
+}
+
+export async function reload(page) {
+  await page.reload();
+  await ready(page);
+}
+
+/** The page's address once it has caught up with the plan: typing a number puts one for each digit into it. */
+export async function settled_address(page) {
+  let address = null;
+  while (address !== page.url() || !address.includes('#')) {
+    address = page.url();
+    await new Promise((done) => { setTimeout(done, 900); });
+  }
+  return address;
+}
+
 /** Where a control is drawn, in CSS pixels; null when it is not on the screen. */
 export function box_of(page, id) {
   return page.evaluate((wanted) => {

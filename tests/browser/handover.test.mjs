@@ -7,8 +7,8 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start, settled_address } from './harness.mjs';
-import { at_rest, box_of, control, headline, mirror, reveal } from './gestures.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
+import { at_rest, box_of, control, headline, mirror, reveal, settled_address } from './gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
@@ -65,15 +65,6 @@ const python_rows = (text) => JSON.parse(execFileSync('python3', ['-c',
 /** What an independent reader of QR codes finds in a picture. */
 const read_qr = (file) => execFileSync('zbarimg', ['--quiet', '--nodbus', '--raw', file], { encoding: 'utf8' }).trimEnd();
 
-/** Waits until the address has caught up with what was typed: it is written with a delay. */
-async function settled_address() {
-  for (let before = null, now = await page.evaluate(() => location.hash); before !== now;) {
-    await page.waitForTimeout(700);
-    before = now;
-    now = await page.evaluate(() => location.hash);
-  }
-}
-
 const focal = async () => (await control(page, FOCAL)).value_text;
 
 test('the address follows the plan, once for many changes', async () => {
@@ -113,11 +104,11 @@ const until_focal = (text) => page.waitForFunction(([id, wanted]) => window.wide
 test('a link opened in place changes the plan; back and forward work; a damaged one is explained', async () => {
   await set_focal('66');
   await set_focal('65');
-  await settled_address();
+  await settled_address(page);
   const first = await page.evaluate(() => location.hash);
   await set_focal('75');
   await page.waitForFunction((old) => location.hash !== old, first);
-  await settled_address();
+  await settled_address(page);
   await page.evaluate((hash) => { location.hash = hash; }, first);
   await until_focal('65');
   await page.goBack();

@@ -102,16 +102,6 @@ export async function open_site({ browser, address }, { device = DEVICES.desktop
   return { page, context, trouble };
 }
 
-/** The page's address once it has caught up with the plan: typing a number puts one for each digit into it. */
-export async function settled_address(page) {
-  let address = null;
-  while (address !== page.url() || !address.includes('#')) {
-    address = page.url();
-    await page.waitForTimeout(900);
-  }
-  return address;
-}
-
 export const policy_violations = (page) => page.evaluate(() => window.policy_violations);
 
 /** Waits until a screenshot of the canvas has more than a flat colour on it. */

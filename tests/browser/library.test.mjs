@@ -7,8 +7,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch, settled_address } from './harness.mjs';
-import { Fingers, at_rest, control, headline, mirror, reveal } from './gestures.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch } from './harness.mjs';
+import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const SHEET = [
@@ -76,12 +76,6 @@ async function add_by_keyboard(page) {
   for (const [id, text] of SHEET) await type_into(page, id, text);
   await pick(page, 'library:/modes/0/recordings/0/codecs', 'bayer-12-3-1');
   await press(page, 'library:keep');
-}
-
-async function reload(page) {
-  await page.reload();
-  await page.waitForFunction(() => window.widegate);
-  await at_rest(page);
 }
 
 test('a camera from its sheet, by thumb, in well under two minutes', async (t) => {

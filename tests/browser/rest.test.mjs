@@ -2,8 +2,8 @@
 // browser without WebGL 2.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, decode_png, open_site, policy_violations, start, watch, settled_address } from './harness.mjs';
-import { at_rest, control, frame_count, headline, mirror } from './gestures.mjs';
+import { DEVICES, decode_png, open_site, policy_violations, start, watch } from './harness.mjs';
+import { at_rest, control, frame_count, headline, mirror, ready, reload, settled_address } from './gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
@@ -58,9 +58,7 @@ describe('the plan survives', () => {
     const opened = await open_site(site);
     await set_focal(opened.page, '77');
     const before = await headline(opened.page);
-    await opened.page.reload();
-    await opened.page.waitForFunction(() => window.widegate);
-    await at_rest(opened.page);
+    await reload(opened.page);
     assert.equal((await control(opened.page, FOCAL)).value_text, '77');
     assert.deepEqual(await headline(opened.page), before);
     await close_clean(opened);
@@ -74,14 +72,10 @@ describe('the plan survives', () => {
     await settled_address(page);
     const behind = await page.evaluate(() => location.hash);
     await set_focal(page, '78');
-    await page.reload();
-    await page.waitForFunction(() => window.widegate);
-    await at_rest(page);
+    await reload(page);
     assert.equal((await control(page, FOCAL)).value_text, '78');
     // Again before the address has caught up.
-    await page.reload();
-    await page.waitForFunction(() => window.widegate);
-    await at_rest(page);
+    await reload(page);
     assert.equal((await control(page, FOCAL)).value_text, '78');
     await page.waitForFunction((old) => location.hash.length > 1 && location.hash !== old, behind);
     await close_clean(opened);
@@ -97,9 +91,7 @@ describe('the plan survives', () => {
     const behind = await page.evaluate(() => location.hash);
     await set_focal(page, '79');
     assert.equal(await page.evaluate(() => location.hash), behind);
-    await page.reload();
-    await page.waitForFunction(() => window.widegate);
-    await at_rest(page);
+    await reload(page);
     assert.equal((await control(page, FOCAL)).value_text, '79');
     await close_clean(opened);
   });
@@ -108,8 +100,7 @@ describe('the plan survives', () => {
     const opened = await open_site(site);
     const { page } = opened;
     const focal = async () => {
-      await page.waitForFunction(() => window.widegate);
-      await at_rest(page);
+      await ready(page);
       return (await control(page, FOCAL)).value_text;
     };
     await set_focal(page, '77');
@@ -140,14 +131,8 @@ describe('the plan survives', () => {
       const page = await opened.context.newPage();
       const trouble = watch(page, site.address);
       await page.goto(site.address);
-      await page.waitForFunction(() => window.widegate);
-      await at_rest(page);
+      await ready(page);
       return { page, trouble };
-    };
-    const reload = async (page) => {
-      await page.reload();
-      await page.waitForFunction(() => window.widegate);
-      await at_rest(page);
     };
     const focal = async (page) => (await control(page, FOCAL)).value_text;
     await set_focal(opened.page, '60');
@@ -177,9 +162,7 @@ describe('the plan survives', () => {
     await opened.page.evaluate(() => {
       for (const key of Object.keys(localStorage)) localStorage.setItem(key, '{"format":{"camera":12}');
     });
-    await opened.page.reload();
-    await opened.page.waitForFunction(() => window.widegate);
-    await at_rest(opened.page);
+    await reload(opened.page);
     assert.equal((await mirror(opened.page)).headline.length, 3);
     await close_clean(opened);
   });
@@ -233,9 +216,7 @@ describe('a lost drawing context', () => {
     await page.mouse.move(x + width / 2 - 60, y + height / 2);
     await at_rest(page);
     assert.equal((await control(page, FOCAL)).value_text, dragged, 'nothing is held any more');
-    await page.reload();
-    await page.waitForFunction(() => window.widegate);
-    await at_rest(page);
+    await reload(page);
     assert.equal((await control(page, FOCAL)).value_text, dragged);
     await close_clean(opened);
   });
@@ -247,8 +228,7 @@ test('without WebGL 2 the text page is the app, and says why', async (t) => {
   const context = await bare.browser.newContext();
   const page = await context.newPage();
   await page.goto(bare.address);
-  await page.waitForFunction(() => window.widegate);
-  await at_rest(page);
+  await ready(page);
   assert.match(await page.locator('#message').textContent(), /WebGL 2/);
   await page.locator('.control:has([data-id="/lens/focal_mm"]) .exact').fill('50');
   await page.keyboard.press('Tab');
