@@ -86,6 +86,10 @@ struct Theme {
   bool coarse = false;  ///< Made for a finger.
   bool wall = false;    ///< Read from the last row of a class.
 
+  /// The style for what is read aloud: a larger one on a wall.
+  [[nodiscard]] TextStyle for_reading(TextStyle usual) const {
+    return wall ? larger(usual) : usual;
+  }
   /// Size of a style, scaled.
   [[nodiscard]] TypeSize type(TextStyle style) const;
   /// `steps` of the 4 px spacing grid, scaled.

@@ -33,16 +33,15 @@ void draw_ways(DrawContext& context) {
 void draw_step(DrawContext& context) {
   const LessonText& lesson = context.view.mirror.lesson;
   const Palette& colour = context.theme.colour;
-  const auto style = [wall = context.theme.wall](TextStyle usual) {
-    return wall ? larger(usual) : usual;
-  };
+  const Theme& theme = context.theme;
   draw_paragraph(context, TextStyle::strong, colour.accent, lesson.title, 1);
-  draw_paragraph(context, style(TextStyle::title), colour.text, lesson.step, 2);
-  draw_paragraph(context, style(TextStyle::body), colour.text, lesson.words, 3);
+  draw_paragraph(context, theme.for_reading(TextStyle::title), colour.text, lesson.step, 2);
+  draw_paragraph(context, theme.for_reading(TextStyle::body), colour.text, lesson.words, 3);
   draw_ways(context);
   draw_control(context, lesson.control);
   if (!lesson.working.title.empty()) {
-    draw_paragraph(context, style(TextStyle::strong), colour.text, lesson.working.title, 1);
+    draw_paragraph(context, theme.for_reading(TextStyle::strong), colour.text, lesson.working.title,
+                   1);
     draw_working(context, lesson.working);
   }
   take_space(context, 2);

@@ -19,7 +19,6 @@ export class BackWay {
       };
       return;
     }
-    this.watcher.onclose = null;
     this.watcher.destroy();
     this.watcher = null;
   }

@@ -107,10 +107,12 @@ void begin_overlay(DrawContext& context) {
   if (pressable("outside", screen).clicked) close(context);
 }
 
-/// The sheet's own window inside the overlay. Follow with EndChild().
-void begin_sheet(DrawContext& context, float wanted) {
+/// The sheet's own window inside the overlay, high enough for its title and `content` CSS pixels.
+/// Follow with EndChild().
+void begin_sheet(DrawContext& context, float content) {
   const Paint paint = context.paint();
-  const RectPx box = sheet_box(context, wanted);
+  const float around = kTouchCssPx * context.theme.scale + context.theme.space(9);
+  const RectPx box = sheet_box(context, around + content + context.layout.bottom_inset);
   const float radius = 18 * context.theme.scale;
   const bool at_edge = context.layout.shape == Shape::portrait;
   const RectPx drawn = {box.x, box.y, box.width, box.height + (at_edge ? radius : 0)};
@@ -126,11 +128,11 @@ void begin_sheet(DrawContext& context, float wanted) {
 
 void draw_choice_sheet(DrawContext& context, const Control& control) {
   begin_overlay(context);
-  float wanted = kTouchCssPx * context.theme.scale + context.theme.space(9);
+  float entries = 0;
   for (const ChoiceItem& item : control.choices) {
-    wanted += entry_height(context, !item.detail.empty());
+    entries += entry_height(context, !item.detail.empty());
   }
-  begin_sheet(context, wanted + context.layout.bottom_inset);
+  begin_sheet(context, entries);
   draw_title(context, control.label);
   for (const ChoiceItem& item : control.choices) draw_entry(context, control, item);
   static_cast<void>(take_row(std::max(1.0F, context.layout.bottom_inset)));
@@ -140,9 +142,7 @@ void draw_choice_sheet(DrawContext& context, const Control& control) {
 
 void draw_working_sheet(DrawContext& context, const WorkingText& working) {
   begin_overlay(context);
-  const float around = kTouchCssPx * context.theme.scale + context.theme.space(9);
-  begin_sheet(context, around + working_height(context, working, sheet_width(context)) +
-                           context.layout.bottom_inset);
+  begin_sheet(context, working_height(context, working, sheet_width(context)));
   draw_title(context, working.title);
   draw_working(context, working);
   static_cast<void>(take_row(std::max(1.0F, context.layout.bottom_inset)));

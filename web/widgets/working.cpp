@@ -27,7 +27,7 @@ std::vector<Line> working_lines(const Theme& theme, const WorkingText& working) 
   lines.push_back({TextStyle::title, colour.accent, working.result});
   lines.push_back({TextStyle::caption, colour.quiet, working.source});
   std::erase_if(lines, [](const Line& line) { return line.text.empty(); });
-  for (Line& line : lines) line.style = theme.wall ? larger(line.style) : line.style;
+  for (Line& line : lines) line.style = theme.for_reading(line.style);
   return lines;
 }
 
