@@ -18,11 +18,12 @@ double processor_time_ns() { return static_cast<double>(std::clock()) * (1e9 / C
 namespace widegate::bench {
 namespace {
 
-constexpr double kBatchNs = 20e6;
+/// Long beside the steps in which some machines count processor time (10 ms).
+constexpr double kBatchNs = 200e6;
 constexpr std::size_t kBatches = 9;
 /// Run first and not counted: a WASM engine compiles what runs often a second time, on a thread
-/// whose time would count too.
-constexpr int kWarmUps = 25;
+/// whose time would count too, and a count of runs found before that would be far too small.
+constexpr double kWarmUpNs = 1e9;
 
 /// Processor time, so that a busy machine does not count as slow code.
 double time_of(const Benchmark& benchmark, std::int64_t times) {
@@ -31,22 +32,24 @@ double time_of(const Benchmark& benchmark, std::int64_t times) {
   return processor_time_ns() - start;
 }
 
-/// Doubles the count until a batch is long enough; warms up on the way. The first run, which sets
-/// up what the benchmark works on, does not count.
+/// Runs the work for a while. The first run also sets up what the benchmark works on.
+void warm_up(const Benchmark& benchmark) {
+  double spent = 0;
+  for (std::int64_t times = 1; spent < kWarmUpNs; times *= 2) spent += time_of(benchmark, times);
+}
+
+/// Doubles the count until a batch is long enough.
 std::int64_t batch_size(const Benchmark& benchmark) {
-  benchmark.run(1);
   std::int64_t times = 1;
-  while (time_of(benchmark, times) < kBatchNs) {
-    times *= 2;
-  }
+  while (time_of(benchmark, times) < kBatchNs) times *= 2;
   return times;
 }
 
 }  // namespace
 
 Timing time_benchmark(const Benchmark& benchmark) {
+  warm_up(benchmark);
   const std::int64_t times = batch_size(benchmark);
-  for (int i = 0; i < kWarmUps; ++i) benchmark.run(times);
   std::array<double, kBatches> each{};
   for (double& batch : each) {
     batch = time_of(benchmark, times) / static_cast<double>(times);

@@ -30,7 +30,7 @@ struct Timing {
   std::int64_t runs = 0;  ///< In all batches together.
 };
 
-/// Times one benchmark: a warm-up, then 9 batches of at least 20 ms each.
+/// Times one benchmark: a warm-up of a second, then 9 batches of at least 200 ms each.
 [[nodiscard]] Timing time_benchmark(const Benchmark& benchmark);
 
 /// Tells the compiler that a value is used, so that the work behind it stays.
