@@ -310,6 +310,8 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
     {"store", "store.copies_total_bytes", "All copies", "", 0, true,
      [](R r) { return Value(Bytes{r.store.copies_total_bytes}); }},
     {"store", "store.drives", "Drives", "", 0, true, [](R r) { return count(r.store.drives); }},
+    {"store", "store.drive_gib", "A drive, as computers may report it", "GiB", 0, false,
+     [](R r) { return Value(r.store.drive_gib); }},
     {"store", "store.tapes", "Tapes", "", 0, true,
      [](R r) { return tape_only(r, count(r.store.tapes)); }},
     {"store", "store.tape_hours", "Writing tapes", "h", 1, false,

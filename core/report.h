@@ -284,8 +284,9 @@ struct StoreReport {
   double recorded_hours_per_day = 0;     ///< Sensor running time of each camera.
   Span shoot_total_bytes;
   Span copies_total_bytes;
-  ByteRange drives;  ///< Over all copies.
-  ByteRange tapes;   ///< Over all tape copies.
+  ByteRange drives;      ///< Over all copies.
+  double drive_gib = 0;  ///< Capacity of one, in the binary unit some computers report.
+  ByteRange tapes;       ///< Over all tape copies.
   Span tape_hours;
   Span upload_hours;
   Span card_cost, drive_cost, tape_cost, wrangler_cost, upload_cost;

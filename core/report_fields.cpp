@@ -361,6 +361,7 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.span("shoot_total_bytes", store.shoot_total_bytes);
   v.span("copies_total_bytes", store.copies_total_bytes);
   v.counts("drives", store.drives);
+  v.number("drive_gib", store.drive_gib);
   v.counts("tapes", store.tapes);
   v.span("tape_hours", store.tape_hours);
   v.span("upload_hours", store.upload_hours);

@@ -14,6 +14,7 @@ constexpr double kSecondsPerMinute = 60;
 constexpr double kSecondsPerHour = 3600;
 constexpr double kMinuteUs = 60e6;
 constexpr double kHourUs = 3600e6;
+constexpr double kGibibyte = 1024.0 * 1024.0 * 1024.0;
 
 // What both ends of a range share.
 struct Setting {
@@ -133,6 +134,7 @@ void report_shared(StoreReport& report, const Setting& setting) {
   report.offload_bytes_per_s = copy.bytes_per_s;
   report.offload_passes = copy.passes;
   report.offload_limited_by = copy.limited_by;
+  report.drive_gib = static_cast<double>(setting.parts.drive.capacity_bytes) / kGibibyte;
   report.recorded_hours_per_day = setting.footage.microseconds_per_day().to_double() / kHourUs;
 }
 

@@ -608,6 +608,9 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "{copies on drives|given.drive_copies} · ceil({whole shoot|store.shoot_total_bytes} / {drive "
      "capacity|given.drive_capacity_bytes})",
      kDefinition},
+    {"store.drive_gib", "A drive, as computers may report it", "GiB",
+     "{drive capacity|given.drive_capacity_bytes} / (1024 · 1024 · 1024)",
+     "binary prefixes, IEC 80000-13"},
     {"store.tapes", "Tapes", "tapes",
      "{copies on tape|given.tape_copies} · ceil({whole shoot|store.shoot_total_bytes} / {tape "
      "capacity|given.tape_capacity_bytes})",

@@ -59,6 +59,14 @@ TEST_CASE("Copying runs at its slowest part, and names the first of equals") {
   }
 }
 
+TEST_CASE("A drive in the unit a computer may report: IEC 80000-13, Gi = 1 073 741 824") {
+  StoreFixture it;
+  it.drive.capacity_bytes = 1'073'741'824;
+  CHECK(it.report().drive_gib == 1);
+  it.drive.capacity_bytes = 4'000'000'000'000;
+  CHECK(it.report().drive_gib == doctest::Approx(3725.290298).epsilon(1e-9));
+}
+
 TEST_CASE("Without copies on drives the drive limits nothing") {
   StoreFixture it;
   it.drive.write_bytes_per_s = it.drive.read_bytes_per_s = 1'000'000;

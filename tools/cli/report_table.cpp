@@ -217,6 +217,7 @@ void add_store(TextTable& table, const StoreReport& store, const std::string& cu
   table.row("The whole shoot", bytes_text(store.shoot_total_bytes) + "; all copies " +
                                    bytes_text(store.copies_total_bytes));
   table.row("Drives, tapes", count_text(store.drives) + "; " + count_text(store.tapes));
+  table.row("A drive in binary units", with_unit(store.drive_gib, 0, "GiB"));
   table.row("Tape writing, upload",
             with_unit(store.tape_hours, 1, "h; ") + with_unit(store.upload_hours, 1, "h"));
   add_store_costs(table, store, currency);
