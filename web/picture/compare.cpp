@@ -12,15 +12,18 @@
 namespace widegate {
 namespace {
 
-/// A wide button with words.
+/// A wide button with words, of the same make as the switch under the picture.
 bool word_button(const DrawContext& context, std::string_view id, const RectPx& box,
                  std::string_view words) {
   const Paint paint = context.paint();
   const Press press = pressable(id, box);
+  const Palette& colour = context.theme.colour;
   const float radius = 10 * context.theme.scale;
-  paint.fill(box, surface(context.theme, press), radius);
-  if (context.theme.line_width > 1) paint.outline(box, context.theme.colour.edge, 2, radius);
-  paint.text(box, Align::centre, TextStyle::strong, context.theme.colour.text, words);
+  const bool touched = press.held || press.hovered;
+  paint.fill(box, touched ? surface(context.theme, press) : colour.panel, radius);
+  const bool heavy = context.theme.line_width > 1;
+  paint.outline(box, heavy ? colour.edge : colour.line, heavy ? 2 : 1, radius);
+  paint.text(box, Align::centre, TextStyle::strong, colour.text, words);
   return press.clicked;
 }
 

@@ -27,9 +27,6 @@ bool not_compared(const PictureState& state) { return state.shows != PictureKind
 bool compared(const PictureState& state) { return state.shows == PictureKind::comparison; }
 bool scene_shown(const PictureState& state) { return state.shows == PictureKind::scene; }
 
-/// Narrower rows have less air around their words, CSS pixels.
-constexpr float kRoomy = 400;
-
 constexpr std::array kTools = {
     Tool{kDesqueeze, "De-squeeze", "De-squeeze", Icon::whole, not_compared, "true", "false"},
     Tool{kScene, "Deck at dusk", "Deck", Icon::scene, scene_shown, kDeck, kChart},
@@ -103,16 +100,40 @@ void draw_tools(DrawContext& context, const RectPx& box) {
   }
 }
 
+/// Width of all tools that are there now, without their words.
+float narrow_tools(DrawContext& context) {
+  float width = 0;
+  for (const Tool& tool : kTools) {
+    if (available(context, tool)) width += tool_width(context, tool, false);
+  }
+  return width;
+}
+
+float segment_width(const DrawContext& context, const ChoiceItem& item, float air) {
+  return std::max(kTouchCssPx * context.theme.scale,
+                  context.paint().width(TextStyle::caption, item.label) + 2 * air);
+}
+
+float segments_width(const DrawContext& context, const Control& control, float air) {
+  float width = 0;
+  for (const ChoiceItem& item : control.choices) width += segment_width(context, item, air);
+  return width;
+}
+
+/// On either side of a segment's word; less where the tools need the room.
+float segment_air(DrawContext& context, const Control& control, float width) {
+  const float roomy = context.theme.space(2.5F);
+  const bool fits = segments_width(context, control, roomy) + narrow_tools(context) <= width;
+  return fits ? roomy : context.theme.space(1.5F);
+}
+
 /// Which picture, as wide as its words need; returns where it ends.
 float draw_segments(DrawContext& context, Control& control, const RectPx& box) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   const float radius = 10 * context.theme.scale;
-  const float pad = context.theme.space(box.width < kRoomy * context.theme.scale ? 1.5F : 2.5F);
-  float end = box.x;
-  for (const ChoiceItem& item : control.choices) {
-    end += std::max(kTouchCssPx, paint.width(TextStyle::caption, item.label) + 2 * pad);
-  }
+  const float air = segment_air(context, control, box.width);
+  const float end = box.x + segments_width(context, control, air);
   const RectPx whole = {box.x, box.y, std::min(end, right(box)) - box.x, box.height};
   const RectPx face = {whole.x, whole.y + 3, whole.width, std::max(0.0F, whole.height - 6)};
   paint.fill(face, colour.panel, radius);
@@ -120,8 +141,7 @@ float draw_segments(DrawContext& context, Control& control, const RectPx& box) {
   paint.outline(face, heavy ? colour.edge : colour.line, heavy ? 2 : 1, radius);
   float x = box.x;
   for (const ChoiceItem& item : control.choices) {
-    const float width =
-        std::max(kTouchCssPx, paint.width(TextStyle::caption, item.label) + 2 * pad);
+    const float width = segment_width(context, item, air);
     const RectPx each = {x, box.y, std::max(0.0F, std::min(width, right(whole) - x)), box.height};
     const bool chosen = item.value == control.edit_text;
     const Press press = pressable(item.value, each);
