@@ -28,14 +28,15 @@ function save_file(name, mime, bytes) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);
 }
 
+/** The field stands in the page: one that nothing holds may be gone before the choice is made. */
 function choose_file(accept, chosen) {
-  const field = document.createElement('input');
-  field.type = 'file';
+  const field = document.getElementById('file_choice');
   field.accept = accept;
-  field.addEventListener('change', async () => {
+  field.value = '';
+  field.onchange = async () => {
     const file = field.files[0];
     if (file) chosen(file.name, await file.text());
-  });
+  };
   field.click();
 }
 
