@@ -3,18 +3,12 @@
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
-import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import { serve_folder } from '../../tools/lib/static_server.mjs';
-import { at_rest, control } from './gestures.mjs';
-import { DIST, watch } from './harness.mjs';
+import { load_puppeteer } from './tabs.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
-const require = createRequire(path.join(root, 'tools/package.json'));
 
 const SIZE = { width: 1440, height: 900 };
-/** Software drawing on a busy machine takes its time. */
-const PATIENCE_MS = 30000;
 const START_MS = 90000;
 const LONGEST_FILE_MS = 600000;
 
@@ -44,7 +38,7 @@ const downloads_into = (folder) => ({ 'browser.download.folderList': 2, 'browser
 
 /** Starts the browser: a fresh profile unless one is named; downloads go into a folder. Close with close(). */
 export async function start_firefox({ profile, downloads, headless = false } = {}) {
-  const { default: puppeteer } = await import(require.resolve('puppeteer-core'));
+  const puppeteer = await load_puppeteer();
   const screen = headless ? null : await open_screen();
   const browser = await puppeteer.launch({
     browser: 'firefox', executablePath: firefox, headless: !screen, userDataDir: profile, timeout: START_MS, defaultViewport: SIZE,
@@ -60,95 +54,3 @@ export async function start_firefox({ profile, downloads, headless = false } = {
   const guard = setTimeout(close, LONGEST_FILE_MS).unref();
   return { browser, drawn: screen !== null, close };
 }
-
-/** Serves the site; stop() may be called twice. */
-export async function serve({ prefix = '/', folder = DIST } = {}) {
-  if (!fs.existsSync(path.join(folder, 'index.html'))) throw new Error(`no site in ${folder}: run tools/build web`);
-  const { server, address } = await serve_folder({ root: folder, prefix });
-  const stop = () => new Promise((done) => {
-    server.closeAllConnections();
-    if (server.listening) server.close(done);
-    else done();
-  });
-  return { address, stop };
-}
-
-/** Asks the page again and again until the answer is true; a page that is just being left has no answer. */
-export async function until(page, what, asked, ...args) {
-  const limit = Date.now() + PATIENCE_MS;
-  while (Date.now() < limit) {
-    if (await page.evaluate(asked, ...args).catch(() => false)) return;
-    await new Promise((done) => { setTimeout(done, 50); });
-  }
-  throw new Error(`waited in vain: ${what}`);
-}
-
-/** Until the app runs and has nothing to draw. Firefox gives frames to the tab in front alone. */
-export async function ready(page) {
-  await page.bringToFront();
-  await until(page, 'the app runs', () => Boolean(window.widegate));
-  await at_rest(page);
-}
-
-/** A tab that remembers all that goes wrong on it, at an address. `tabs` is a browser or one of its contexts. */
-export async function open_tab(tabs, address) {
-  const page = await tabs.newPage();
-  const trouble = watch(page, address);
-  await page.evaluateOnNewDocument(() => {
-    window.policy_violations = [];
-    document.addEventListener('securitypolicyviolation', (event) => {
-      window.policy_violations.push(`${event.violatedDirective}: ${event.blockedURI}`);
-    });
-  });
-  await page.goto(address);
-  await ready(page);
-  return { page, trouble };
-}
-
-export async function reload(page) {
-  await page.reload();
-  await ready(page);
-}
-
-/** Until the worker has the whole site and answers for this page. */
-export const kept_offline = (page) => until(page, 'the site is kept on the device', () => navigator.serviceWorker.controller !== null);
-
-const selector = (id) => `[data-id="${id}"]`;
-
-/** Sets a slider as the keyboard does: digits on the control open the field. */
-export async function set_slider(page, id, text) {
-  await page.bringToFront();
-  await page.focus(selector(id));
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-  await at_rest(page);
-}
-
-/** Replaces the text of a field as the keyboard does, and leaves it. */
-export async function type_into(page, field, text) {
-  await page.bringToFront();
-  await page.focus(field);
-  await page.keyboard.down('Control');
-  await page.keyboard.press('a');
-  await page.keyboard.up('Control');
-  await page.keyboard.type(text);
-  await page.keyboard.press('Tab');
-  await at_rest(page);
-}
-
-export const set_text = (page, id, text) => type_into(page, selector(id), text);
-
-export async function pick(page, id, value) {
-  await page.bringToFront();
-  await page.select(selector(id), value);
-  await at_rest(page);
-}
-
-export async function press(page, id) {
-  await page.bringToFront();
-  await page.focus(selector(id));
-  await page.keyboard.press('Enter');
-  await at_rest(page);
-}
-
-export const value_text = async (page, id) => (await control(page, id)).value_text;
