@@ -11,7 +11,7 @@ import { after, before, describe, test } from 'node:test';
 import { DIST, colour_count, keep_screenshot, policy_violations } from './harness.mjs';
 import { at_rest, box_of, control, frame_count, headline, mirror, settled_address } from './gestures.mjs';
 import { skip, start_firefox } from './firefox_harness.mjs';
-import { kept_offline, open_tab, pick, press, ready, reload, serve, set_slider, set_text, type_into, until, value_text } from './tabs.mjs';
+import { kept_offline, open_tab, pick, press, reload, serve, set_slider, set_text, type_into, until, value_text } from './tabs.mjs';
 import { take_new_version } from './update_story.mjs';
 
 const FOCAL = '/lens/focal_mm';

@@ -83,6 +83,14 @@ export function watch(page, address) {
   return trouble;
 }
 
+/** Runs in the page before anything of its own: keeps what its content policy forbade. */
+export function note_violations() {
+  window.policy_violations = [];
+  document.addEventListener('securitypolicyviolation', (event) => {
+    window.policy_violations.push(`${event.violatedDirective}: ${event.blockedURI}`);
+  });
+}
+
 /**
  * Opens the site in a fresh context of the given device. Resolves, once the canvas shows a picture, to
  * {page, context, trouble}; options are passed to the context (colorScheme, reducedMotion, permissions...).
@@ -91,12 +99,7 @@ export async function open_site({ browser, address }, { device = DEVICES.desktop
   const context = await browser.newContext({ colorScheme: 'dark', ...device, ...options });
   const page = await context.newPage();
   const trouble = watch(page, address);
-  await page.addInitScript(() => {
-    window.policy_violations = [];
-    document.addEventListener('securitypolicyviolation', (event) => {
-      window.policy_violations.push(`${event.violatedDirective}: ${event.blockedURI}`);
-    });
-  });
+  await page.addInitScript(note_violations);
   await page.goto(address + fragment);
   await wait_for_picture(page);
   return { page, context, trouble };

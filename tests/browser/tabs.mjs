@@ -6,7 +6,7 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { serve_folder } from '../../tools/lib/static_server.mjs';
 import { at_rest, control } from './gestures.mjs';
-import { DIST, watch } from './harness.mjs';
+import { DIST, note_violations, watch } from './harness.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const require = createRequire(path.join(root, 'tools/package.json'));
@@ -50,12 +50,7 @@ export async function ready(page) {
 export async function open_tab(tabs, address) {
   const page = await tabs.newPage();
   const trouble = watch(page, address);
-  await page.evaluateOnNewDocument(() => {
-    window.policy_violations = [];
-    document.addEventListener('securitypolicyviolation', (event) => {
-      window.policy_violations.push(`${event.violatedDirective}: ${event.blockedURI}`);
-    });
-  });
+  await page.evaluateOnNewDocument(note_violations);
   await page.goto(address);
   await ready(page);
   return { page, trouble };
