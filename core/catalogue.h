@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/catalogue/commission.h"
 #include "core/codec.h"
 #include "core/rational.h"
 
@@ -153,6 +154,7 @@ struct Catalogue {
   std::vector<Tape> tapes;
   std::vector<Checksum> checksums;
   std::vector<Container> containers;
+  std::vector<Commission> commissions;
   friend bool operator==(const Catalogue&, const Catalogue&) = default;
 };
 

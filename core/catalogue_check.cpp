@@ -177,6 +177,15 @@ std::vector<std::string> table_keys(const TableForm::Row& row) {
   return keys;
 }
 
+void check_rates(const std::vector<Rational>& rates, const JsonPath& path, Problems& problems) {
+  for (std::size_t i = 0; i < rates.size(); ++i) {
+    const FieldValue rate = rates[i];
+    if (value_accepted(table_rate_spec(), rate)) continue;
+    add_problem(problems, path.item(i), shown_value(table_rate_spec(), rate),
+                accepted_values(table_rate_spec()));
+  }
+}
+
 void check_form_further(const TableForm& form, const JsonPath& path, Problems& problems) {
   const JsonPath list = path.member("rows");
   check_not_empty(form.rows.empty(), list, "at least one row", problems);
@@ -184,14 +193,8 @@ void check_form_further(const TableForm& form, const JsonPath& path, Problems& p
   std::vector<std::size_t> row_of_key;
   for (std::size_t i = 0; i < form.rows.size(); ++i) {
     const JsonPath item = list.item(i);
-    const JsonPath rates = item.member("rates");
     check_scalars(form.rows[i], item, problems);
-    for (std::size_t r = 0; r < form.rows[i].rates.size(); ++r) {
-      const FieldValue rate = form.rows[i].rates[r];
-      if (value_accepted(table_rate_spec(), rate)) continue;
-      add_problem(problems, rates.item(r), shown_value(table_rate_spec(), rate),
-                  accepted_values(table_rate_spec()));
-    }
+    check_rates(form.rows[i].rates, item.member("rates"), problems);
     for (std::string& key : table_keys(form.rows[i])) {
       keys.push_back(std::move(key));
       row_of_key.push_back(i);
@@ -221,7 +224,8 @@ void check_form(const Codec& codec, const JsonPath& path, Problems& problems) {
 Problems check_catalogue(const Catalogue& rows, const Catalogue& library, const std::string& base) {
   Problems problems;
   if (rows == Catalogue{}) return problems;
-  const auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] =
+  const auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers,
+               commissions] =
       rows;
   const JsonPath root(base);
   if (!cameras.empty()) {
@@ -242,6 +246,10 @@ Problems check_catalogue(const Catalogue& rows, const Catalogue& library, const 
   check_rows(tapes, root.member("tapes"), problems);
   check_rows(checksums, root.member("checksums"), problems);
   check_rows(containers, root.member("containers"), problems);
+  check_rows(commissions, root.member("commissions"), problems,
+             [&](const Commission& row, const JsonPath& path) {
+               check_rates(row.rates, path.member("rates"), problems);
+             });
   return problems;
 }
 

@@ -55,6 +55,8 @@ template <>
 std::span<const Field<Checksum>> row_fields();
 template <>
 std::span<const Field<Container>> row_fields();
+template <>
+std::span<const Field<Commission>> row_fields();
 
 /// The key of a codec's form in its row, in the order of CodecForm's alternatives.
 inline constexpr std::string_view kFormKeys[] = {"packed", "ratio",    "lossless", "macroblock",

@@ -10,8 +10,7 @@ namespace widegate {
 /// does not compile until it stands here.
 template <class AnyCatalogue, class Visit>
 void for_each_list(AnyCatalogue& catalogue, Visit visit) {
-  auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] =
-      catalogue;
+  auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers, commissions] = catalogue;
   visit("cameras", cameras);
   visit("lens_sets", lens_sets);
   visit("codecs", codecs);
@@ -21,6 +20,7 @@ void for_each_list(AnyCatalogue& catalogue, Visit visit) {
   visit("tapes", tapes);
   visit("checksums", checksums);
   visit("containers", containers);
+  visit("commissions", commissions);
 }
 
 }  // namespace widegate

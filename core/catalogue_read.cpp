@@ -263,6 +263,14 @@ void read_row(TableForm& form, const Json& json, At at) {
   check_list(rows, at, "rows");
 }
 
+void read_row(Commission& row, const Json& json, At at) {
+  const auto list = [&](std::string_view key, const Json& value, const JsonPath& path) {
+    if (key == "rates") read_rates(row.rates, value, {path, at.problems});
+    return key == "rates";
+  };
+  check_missing(row, read_members(row, json, at, "rates", list), at);
+}
+
 /// Reads the form whose key this is; false when the key is of no form.
 template <std::size_t... I>
 bool read_form(CodecForm& form, std::string_view key, const Json& json, At at,
@@ -297,7 +305,7 @@ void read_row(Codec& codec, const Json& json, At at) {
 }
 
 constexpr std::string_view kListKeys =
-    "cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers";
+    "cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers, commissions";
 
 }  // namespace
 

@@ -67,6 +67,14 @@ Json row_to_json(const Codec& row) {
   return object;
 }
 
+Json row_to_json(const Commission& row) {
+  Json object = scalars_to_object(row);
+  if (row.rates.empty()) return object;
+  Json& rates = object["rates"] = Json::array();
+  for (const Rational rate : row.rates) rates.push_back(value_to_json(table_rate_spec(), rate));
+  return object;
+}
+
 template <class Row>
 Json list_to_json(const std::vector<Row>& rows) {
   Json list = Json::array();

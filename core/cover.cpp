@@ -83,11 +83,17 @@ double overlap_mm2(const RectMm& rect, double radius_mm) {
   return std::clamp(std::round(sum / area * kAreaSteps) / kAreaSteps * area, 0.0, area);
 }
 
+double circle_needed_mm(const RectMm& rect) { return 2 * farthest_corner_mm(rect); }
+
+bool circle_covers(double diameter_mm, double needed_mm) {
+  return (diameter_mm - needed_mm) / 2 >= -kRounding * needed_mm;
+}
+
 CoverFigures cover_figures(const RectMm& rect, Millimetres circle_diameter) {
   CoverFigures figures{
       .left_mm = rect.left, .top_mm = rect.top, .right_mm = rect.right, .bottom_mm = rect.bottom};
   figures.area_mm2 = rect.width() * rect.height();
-  figures.diagonal_mm = 2 * farthest_corner_mm(rect);
+  figures.diagonal_mm = circle_needed_mm(rect);
   figures.margin_mm = (circle_diameter.value - figures.diagonal_mm) / 2;
   if (std::abs(figures.margin_mm) <= kRounding * figures.diagonal_mm) figures.margin_mm = 0;
   figures.covered = figures.margin_mm >= 0;

@@ -17,6 +17,12 @@ namespace widegate {
 /// @source elementary integration; checked against Shapely polygons in the tests.
 [[nodiscard]] double overlap_mm2(const RectMm& rect, double radius_mm);
 
+/// Diameter of the circle about the optical axis that reaches the rectangle's farthest corner.
+[[nodiscard]] double circle_needed_mm(const RectMm& rect);
+
+/// Whether a circle of this diameter reaches so far; less than one part in 10^12 short is rounding.
+[[nodiscard]] bool circle_covers(double diameter_mm, double needed_mm);
+
 /// Circle of this diameter, centred on the optical axis, against a rectangle.
 /// Covered when the circle reaches the rectangle's farthest corner; the margin is measured there.
 /// A margin below one part in 10^12 of the diagonal is rounding of the corner's distance: it is 0,

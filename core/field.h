@@ -44,6 +44,7 @@ enum class IdList {
   drive,
   tape,
   checksum,
+  commission,
 };
 
 /// One enumerator of a choice, in the order of the enumeration.

@@ -6,6 +6,7 @@
 #include "core/link_coder.h"
 #include "core/link_rows.h"
 #include "core/link_tags.h"
+#include "core/plan/carry_over.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
 
@@ -17,9 +18,40 @@ constexpr std::string_view kVersion = "1";
 LinkTable<Plan> plan_table() { return {.fields = plan_fields(), .tags = kPlanTags}; }
 LinkTable<Plan> line_table() { return {.fields = plan_fields(), .tags = kFrameLineTags}; }
 
-void write_plan(LinkWriter& writer, const Plan& plan) {
+constexpr std::string_view kWeightsPointer = "/choose/weights";
+
+/// A plan as a link has it: what it says in fields that are no more is not carried over yet.
+struct LinkedPlan {
+  Plan plan;
+  RetiredChoices retired;
+  RetiredSeen seen;
+  bool weights_said = false;
+};
+
+/// The values that need no room in the link of this plan. Weights without their set are one's own
+/// (carry_over_weights), so another set is written beside them.
+Plan plain_plan(const Plan& plan) {
+  Plan plain;
+  plain.choose.weights = WeightSet::balanced;
+  Plan weights;
+  weights.choose = plan.choose;
+  weights.choose.weights = WeightSet::balanced;
+  carry_over_weights(weights, false);
+  plain.choose.weights = weights.choose.weights;
+  return plain;
+}
+
+void write_plan(LinkWriter& writer, const Plan& plan, const RetiredChoices& retired) {
+  const auto write_retired = [&](std::size_t tag, std::string_view pointer) {
+    const auto* field = retired_field(pointer);
+    if (field == nullptr) return;
+    const FieldValue value = field->read(retired, 0);
+    if (value == field->read(RetiredChoices{}, 0)) return;
+    writer.count(tag);
+    write_value(writer, *field, value);
+  };
+  write_row(writer, plan_table(), plan, plain_plan(plan), 0, write_retired);
   const Plan plain;
-  write_row(writer, plan_table(), plan, plain);
   writer.count(plan.deliverable.frame_lines.size());
   for (std::size_t line = 0; line < plan.deliverable.frame_lines.size(); ++line) {
     write_row(writer, line_table(), plan, plain, line);
@@ -39,15 +71,28 @@ void read_frame_lines(LinkReader& reader, Plan& plan) {
   }
 }
 
-Plan read_plan(LinkReader& reader) {
-  Plan plan;
-  read_row(reader, plan_table(), plan);
+LinkedPlan read_plan(LinkReader& reader) {
+  LinkedPlan linked;
+  Plan& plan = linked.plan;
+  const auto seen = [&](std::string_view pointer) {
+    linked.weights_said = linked.weights_said || pointer == kWeightsPointer;
+  };
+  const auto read_retired = [&](std::string_view pointer) {
+    const auto* field = retired_field(pointer);
+    if (field == nullptr) return false;
+    std::string storage;
+    field->write(linked.retired, 0, read_value(reader, *field, storage));
+    linked.seen.add(*field);
+    return reader.ok();
+  };
+  read_row(reader, plan_table(), plan, 0, seen, read_retired);
   if (reader.ok()) read_frame_lines(reader, plan);
   for (std::size_t left = reader.count(); left > 0 && reader.ok(); --left) {
     plan.choose.cameras.push_back(reader.text());
   }
   plan.own = read_catalogue(reader);
-  return plan;
+  carry_over_weights(plan, linked.weights_said);
+  return linked;
 }
 
 tl::unexpected<Problems> refused(std::string_view link, std::string accepted) {
@@ -70,12 +115,18 @@ std::string_view version_of(std::string_view fragment) {
 
 }  // namespace
 
-std::string plan_to_link(const Plan& plan) {
+namespace {
+
+std::string link_of(const Plan& plan, const RetiredChoices& retired) {
   LinkWriter writer;
-  write_plan(writer, plan);
+  write_plan(writer, plan, retired);
   writer.checksum();
   return std::string(kVersion) + "." + to_base64url(squeezed(writer.take()));
 }
+
+}  // namespace
+
+std::string plan_to_link(const Plan& plan) { return link_of(plan, RetiredChoices{}); }
 
 Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) {
   const std::string_view fragment = fragment_of(link);
@@ -95,10 +146,12 @@ Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) 
   if (!bytes) return refused(link, std::string(whole));
   LinkReader reader(*bytes);
   if (!reader.checksum()) return refused(link, std::string(whole));
-  Plan plan = read_plan(reader);
-  if (!reader.ok() || !reader.at_end() || plan_to_link(plan) != fragment) {
+  LinkedPlan linked = read_plan(reader);
+  Plan& plan = linked.plan;
+  if (!reader.ok() || !reader.at_end() || link_of(plan, linked.retired) != fragment) {
     return refused(link, "a link made by Widegate, which this one is not");
   }
+  carry_over(plan, linked.retired, linked.seen);
   if (Problems problems = check_plan(plan, catalogue); !problems.empty()) {
     return tl::unexpected<Problems>(std::move(problems));
   }

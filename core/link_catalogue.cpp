@@ -1,5 +1,7 @@
 #include "core/link_catalogue.h"
 
+#include <type_traits>
+
 #include "core/catalogue_fields.h"
 #include "core/catalogue_lists.h"
 #include "core/link_rows.h"
@@ -72,6 +74,18 @@ void write_lists(LinkWriter& writer, const LensSet& set) {
 template <>
 void read_lists(LinkReader& reader, LensSet& set) {
   read_list(reader, set.lenses);
+}
+
+template <>
+void write_lists(LinkWriter& writer, const Commission& row) {
+  writer.count(row.rates.size());
+  for (const Rational rate : row.rates) writer.fraction(rate);
+}
+template <>
+void read_lists(LinkReader& reader, Commission& row) {
+  for (std::size_t left = reader.count(); left > 0 && reader.ok(); --left) {
+    row.rates.push_back(reader.fraction());
+  }
 }
 
 template <>
@@ -150,18 +164,46 @@ void read_list(LinkReader& reader, std::vector<Row>& rows) {
 
 }  // namespace
 
+namespace {
+
+/// How many lists a library in a link has: nine in the first links; the later ones are written only
+/// when they hold something, so that a link of old stays the link of its plan.
+enum class Lists : std::size_t { none = 0, first_nine = 1, with_commissions = 2 };
+
+Lists lists_needed(const Catalogue& catalogue) {
+  if (!catalogue.commissions.empty()) return Lists::with_commissions;
+  return catalogue == Catalogue{} ? Lists::none : Lists::first_nine;
+}
+
+/// Calls visit(list) for the lists that such a library has.
+template <class AnyCatalogue, class Visit>
+void for_lists(AnyCatalogue& catalogue, Lists lists, Visit visit) {
+  if (lists == Lists::none) return;
+  for_each_list(catalogue, [&](std::string_view, auto& rows) {
+    using Row = typename std::remove_cvref_t<decltype(rows)>::value_type;
+    if (std::is_same_v<Row, Commission> && lists != Lists::with_commissions) return;
+    visit(rows);
+  });
+}
+
+}  // namespace
+
 void write_catalogue(LinkWriter& writer, const Catalogue& catalogue) {
-  const bool empty = catalogue == Catalogue{};
-  writer.count(empty ? 0 : 1);
-  if (empty) return;
-  for_each_list(catalogue,
-                [&writer](std::string_view, const auto& rows) { write_list(writer, rows); });
+  const Lists lists = lists_needed(catalogue);
+  writer.count(static_cast<std::size_t>(lists));
+  for_lists(catalogue, lists, [&writer](const auto& rows) { write_list(writer, rows); });
 }
 
 Catalogue read_catalogue(LinkReader& reader) {
   Catalogue catalogue;
-  if (reader.count() == 0) return catalogue;
-  for_each_list(catalogue, [&reader](std::string_view, auto& rows) { read_list(reader, rows); });
+  const std::size_t number = reader.count();
+  const auto lists = static_cast<Lists>(number);
+  if (number > static_cast<std::size_t>(Lists::with_commissions)) {
+    reader.fail();
+    return catalogue;
+  }
+  for_lists(catalogue, lists, [&reader](auto& rows) { read_list(reader, rows); });
+  if (lists != lists_needed(catalogue)) reader.fail();
   return catalogue;
 }
 

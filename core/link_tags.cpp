@@ -43,6 +43,24 @@ constexpr std::string_view kTape[] = {
 constexpr std::string_view kChecksum[] = {"/id", "/name", "/source", "/bytes_per_s"};
 constexpr std::string_view kContainer[] = {"/id", "/name", "/source", "/bytes_per_frame",
                                            "/audio_bytes_per_frame_and_channel"};
+constexpr std::string_view kCommission[] = {"/id",
+                                            "/name",
+                                            "/source",
+                                            "/follows_deliverable",
+                                            "/photosites",
+                                            "/counted_on",
+                                            "/recorded_width_pixels",
+                                            "/recorded_height_pixels",
+                                            "/largest_upscaling",
+                                            "/bit_depth",
+                                            "/chroma",
+                                            "/sensor_raw",
+                                            "/compression",
+                                            "/lossless",
+                                            "/intra",
+                                            "/plays_at_once",
+                                            "/in_camera_desqueeze",
+                                            "/protection"};
 
 }  // namespace
 
@@ -125,6 +143,10 @@ std::span<const std::string_view> link_tags<Checksum>() {
 template <>
 std::span<const std::string_view> link_tags<Container>() {
   return kContainer;
+}
+template <>
+std::span<const std::string_view> link_tags<Commission>() {
+  return kCommission;
 }
 
 }  // namespace widegate

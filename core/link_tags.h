@@ -73,12 +73,34 @@ inline constexpr std::string_view kPlanTags[] = {
     "/choose/weight_pixels",
     "/choose/weight_speed",
     "/choose/weight_data",
+    "/commission/id",
+    "/commission/photosites",
+    "/commission/counted_on",
+    "/commission/recorded_width_pixels",
+    "/commission/recorded_height_pixels",
+    "/commission/largest_upscaling",
+    "/commission/bit_depth",
+    "/commission/chroma",
+    "/commission/sensor_raw",
+    "/commission/compression",
+    "/commission/lossless",
+    "/commission/intra",
+    "/commission/plays_at_once",
+    "/commission/in_camera_desqueeze",
+    "/commission/protection",
+    "/commission/film_pixels_per_mm",
+    "/choose/min_room_percent",
+    "/choose/compare",
+    "/choose/weights",
+    "/choose/fastest_rate",
+    "/choose/weight_fidelity",
 };
 
 inline constexpr std::string_view kFrameLineTags[] = {
     "/deliverable/frame_lines/#/name",       "/deliverable/frame_lines/#/aspect",
     "/deliverable/frame_lines/#/protection", "/deliverable/frame_lines/#/anchor/kind",
     "/deliverable/frame_lines/#/anchor/x",   "/deliverable/frame_lines/#/anchor/y",
+    "/deliverable/frame_lines/#/width_pixels", "/deliverable/frame_lines/#/height_pixels",
 };
 
 /// The list of a catalogue row type.
@@ -125,5 +147,7 @@ template <>
 std::span<const std::string_view> link_tags<Checksum>();
 template <>
 std::span<const std::string_view> link_tags<Container>();
+template <>
+std::span<const std::string_view> link_tags<Commission>();
 
 }  // namespace widegate

@@ -57,6 +57,7 @@ Catalogue rows_in_use(const Plan& plan, const Catalogue& own) {
   take_codecs(taken.codecs, taken.cameras, carried.codecs, own.codecs);
   take_codecs(taken.codecs, carried.cameras, carried.codecs, own.codecs);
   take_row(taken.lens_sets, carried.lens_sets, own.lens_sets, plan.lens.set);
+  take_row(taken.commissions, carried.commissions, own.commissions, plan.commission.id);
   take_row(taken.cards, carried.cards, own.cards, plan.store.card);
   take_row(taken.links, carried.links, own.links, plan.store.link);
   take_row(taken.drives, carried.drives, own.drives, plan.store.drive);

@@ -44,6 +44,10 @@ struct FrameLine {
   Rational aspect = Rational(239, 100);
   Rational protection = 0;  ///< Linear share taken off each side's length, inward; ASC FDL meaning.
   Anchor anchor;
+  /// Raster that this line is delivered in; the deliverable's side where one is not said. The
+  /// picture is fitted inside it.
+  std::optional<std::int64_t> width_pixels;
+  std::optional<std::int64_t> height_pixels;
   friend bool operator==(const FrameLine&, const FrameLine&) = default;
 };
 
@@ -73,12 +77,12 @@ struct LensChoice {
   friend bool operator==(const LensChoice&, const LensChoice&) = default;
 };
 
-/// The commissioner's pixel requirement, counted on the main frame line.
-struct Mandate {
-  std::int64_t photosites =
-      8'294'400;  ///< 3840 x 2160; common practice, ask the commissioner. 0: none.
-  std::int64_t photosites_across = 0;  ///< Across the width of the frame line; 0: none.
-  friend bool operator==(const Mandate&, const Mandate&) = default;
+/// What the commissioner asks for.
+struct Commissioned {
+  std::string id;             ///< Row of the catalogue; empty: what follows from the deliverable.
+  CommissionTerms terms;      ///< What this plan asks for in place of the row's.
+  double film_pixels_per_mm = 165;  ///< Most that a scan of film counts; common practice, no source.
+  friend bool operator==(const Commissioned&, const Commissioned&) = default;
 };
 
 /// How the shutter is stated.
@@ -147,15 +151,36 @@ struct Storing {
 /// Which area the lens must cover; each one holds those before it.
 enum class CoverArea { none, frame, protected_area, mode };
 
+/// Sets of weights by name, and one's own.
+enum class WeightSet {
+  balanced,
+  best_picture,
+  biggest_image,
+  highest_speed,
+  least_data,
+  soonest_in_edit,  ///< Also asks for what plays at once.
+  own,
+};
+
+/// With which lens formats are compared.
+enum class CompareWith {
+  same_view,  ///< The focal length of the set that comes nearest to the plan's view.
+  same_lens,
+};
+
 /// What rejects a format, and what ranks the others.
 struct Choosing {
-  std::vector<std::string> cameras;  ///< Cameras considered; empty for all.
+  std::vector<std::string> cameras;  ///< Cameras considered; empty: all of the plan's medium.
   CoverArea must_cover = CoverArea::frame;
-  bool must_meet_mandate = true;
   double min_minutes_per_card = 0;  ///< 0: none.
-  double min_push_in_percent = 0;   ///< Room around the main frame line; 0: none.
-  double weight_area = 1;           ///< Weights are 0 to 10.
+  double min_push_in_percent = 0;   ///< Enlarging in post without upscaling; 0: none.
+  double min_room_percent = 0;      ///< Around the frame line, each way, of the mode; 0: none.
+  CompareWith compare = CompareWith::same_view;
+  WeightSet weights = WeightSet::balanced;
+  std::optional<Rational> fastest_rate;  ///< Wanted when speed decides; 5 project rates otherwise.
+  double weight_area = 1;  ///< One's own weights are 0 to 10.
   double weight_pixels = 1;
+  double weight_fidelity = 1;
   double weight_speed = 1;
   double weight_data = 1;
   friend bool operator==(const Choosing&, const Choosing&) = default;
@@ -167,7 +192,7 @@ struct Plan {
   FormatChoice format;
   Deliverable deliverable;
   LensChoice lens;
-  Mandate mandate;
+  Commissioned commission;
   Running run;
   Shooting shooting;
   Storing store;

@@ -128,6 +128,10 @@ void check_references(const Plan& plan, const Catalogue& library, Problems& prob
   }
   checked_row("/store/checksum", store.checksum, own.checksums, library.checksums, "a checksum",
               problems);
+  if (!plan.commission.id.empty()) {
+    checked_row("/commission/id", plan.commission.id, own.commissions, library.commissions,
+                "empty text, or a commission", problems);
+  }
   const auto& cameras = plan.choose.cameras;
   for (std::size_t i = 0; i < cameras.size(); ++i) {
     const std::string pointer = std::string(kCamerasPointer) + "/" + std::to_string(i);

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "core/json_path.h"
+#include "core/plan/carry_over.h"
+#include "core/plan/weight_sets.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
 
@@ -69,6 +71,24 @@ void follow_format(Plan& plan, const Catalogue& catalogue, IdList changed) {
     format.codec = codecs.front();
 }
 
+/// One's own weights begin with those that were in force; `before` is the plan before the change.
+void follow_weight(Plan& plan, const Choosing& before, const FieldInfo& changed) {
+  constexpr std::string_view kWeight = "/choose/weight_";
+  const bool to_own = changed.pointer == "/choose/weights" && plan.choose.weights == WeightSet::own;
+  const bool one_typed = changed.pointer.starts_with(kWeight);
+  if ((!to_own && !one_typed) || before.weights == WeightSet::own) return;
+  const FieldValue typed = changed.read(plan, 0);
+  const Weights weights = weights_of(before);
+  Choosing& choose = plan.choose;
+  choose.weight_area = weights.area;
+  choose.weight_pixels = weights.pixels;
+  choose.weight_fidelity = weights.fidelity;
+  choose.weight_speed = weights.speed;
+  choose.weight_data = weights.data;
+  choose.weights = WeightSet::own;
+  changed.write(plan, 0, typed);
+}
+
 /// What hangs on a changed field follows it.
 void follow_change(Plan& plan, const FieldPlace& place, const Catalogue& catalogue) {
   const IdList ids = place.info->ids;
@@ -132,8 +152,25 @@ std::vector<FieldOption> id_options(const Plan& plan, const Catalogue& library, 
       return options_of(own.tapes, library.tapes);
     case IdList::checksum:
       return options_of(own.checksums, library.checksums);
+    case IdList::commission:
+      return options_of(own.commissions, library.commissions);
   }
   return {};
+}
+
+/// A field of the first release still says what it said.
+void apply_retired(Plan& plan, const Field<RetiredChoices>& field, std::string_view text,
+                   Problems& problems) {
+  const auto value = value_from_text(field, text);
+  if (!value || !value_accepted(field, *value)) {
+    add_problem(problems, JsonPath(field.pointer), in_quotes(text), accepted_values(field));
+    return;
+  }
+  RetiredChoices retired;
+  RetiredSeen seen;
+  field.write(retired, 0, *value);
+  seen.add(field);
+  carry_over(plan, retired, seen);
 }
 
 /// Writes one typed field into the plan; the value itself is checked, the plan is not.
@@ -142,6 +179,10 @@ void apply(Plan& plan, std::string_view pointer, std::string_view text, const Ca
   const JsonPath at(pointer);
   if (pointer == kCamerasPointer) {
     plan.choose.cameras = split_ids(text);
+    return;
+  }
+  if (const auto* retired = retired_field(pointer)) {
+    apply_retired(plan, *retired, text, problems);
     return;
   }
   const auto place = find_field(pointer);
@@ -156,8 +197,10 @@ void apply(Plan& plan, std::string_view pointer, std::string_view text, const Ca
     add_problem(problems, at, in_quotes(text), accepted_values(*place->info));
     return;
   }
+  const Choosing before = plan.choose;
   place->info->write(plan, place->line, *value);
   follow_change(plan, *place, catalogue);
+  follow_weight(plan, before, *place->info);
 }
 
 /// The plan when nothing was wrong with it before and its check finds nothing.
@@ -204,7 +247,9 @@ std::vector<FieldOption> field_options(const Plan& plan, const Catalogue& catalo
   }
   if (info.kind != FieldKind::id) return options;
   options = id_options(plan, catalogue, info.ids);
-  if (info.optional) options.insert(options.begin(), {"", "None"});
+  const bool commission = info.ids == IdList::commission;
+  const char* nothing = commission ? "Follows the deliverable" : "None";
+  if (info.optional) options.insert(options.begin(), {"", nothing});
   return options;
 }
 

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "core/catalogue/commission_specs.h"
+
 namespace widegate {
 namespace {
 
@@ -35,6 +37,28 @@ constexpr auto kCoverAreas = std::to_array<ChoiceName>({
     {"protected_area", "Protected area"},
     {"mode", "Whole mode"},
 });
+
+constexpr auto kCompareWith = std::to_array<ChoiceName>({
+    {"view", "At the same view"},
+    {"lens", "With the same lens"},
+});
+constexpr auto kWeightSets = std::to_array<ChoiceName>({
+    {"balanced", "Balanced"},
+    {"best_picture", "Best picture"},
+    {"biggest_image", "Biggest image"},
+    {"highest_speed", "Highest speed"},
+    {"least_data", "Least data"},
+    {"soonest_in_edit", "Soonest in the edit"},
+    {"own", "My own weights"},
+});
+
+namespace specs = commission_specs;
+
+/// One requirement of the plan's commission.
+template <auto Term>
+constexpr auto term(FieldSpec spec) {
+  return field<&Plan::commission, &Commissioned::terms, Term>(spec);
+}
 
 /// A rate in frames per second.
 constexpr FieldSpec rate_spec(std::string_view pointer, std::string_view label) {
@@ -159,6 +183,12 @@ constexpr std::array kFields = {
         anchor_spec("/deliverable/frame_lines/#/anchor/x", "Horizontal place")),
     field<&Plan::deliverable, &Deliverable::frame_lines, &FrameLine::anchor, &Anchor::y>(
         anchor_spec("/deliverable/frame_lines/#/anchor/y", "Vertical place")),
+    field<&Plan::deliverable, &Deliverable::frame_lines, &FrameLine::width_pixels>(
+        number_spec("/deliverable/frame_lines/#/width_pixels", "Delivered width of this line", "px",
+                    16, 65535, 2, 720, 8192)),
+    field<&Plan::deliverable, &Deliverable::frame_lines, &FrameLine::height_pixels>(
+        number_spec("/deliverable/frame_lines/#/height_pixels", "Delivered height of this line",
+                    "px", 16, 65535, 2, 480, 8192)),
 
     field<&Plan::lens, &LensChoice::set>(id_spec("/lens/set", "Lens set", IdList::lens_set, true)),
     field<&Plan::lens, &LensChoice::focal_mm>(
@@ -183,11 +213,29 @@ constexpr std::array kFields = {
     field<&Plan::lens, &LensChoice::match>(
         choice_spec("/lens/match", "Match the view by", kMatches)),
 
-    field<&Plan::mandate, &Mandate::photosites>(
-        number_spec("/mandate/photosites", "Photosites required", "", 0,
-                    std::int64_t{65535} * 65535, 1, 0, 36'000'000)),
-    field<&Plan::mandate, &Mandate::photosites_across>(number_spec(
-        "/mandate/photosites_across", "Photosites required across", "", 0, 65535, 1, 0, 8192)),
+    field<&Plan::commission, &Commissioned::id>(
+        id_spec("/commission/id", "Commission", IdList::commission, true)),
+    term<&CommissionTerms::photosites>(specs::photosites("/commission/photosites")),
+    term<&CommissionTerms::counted_on>(specs::counted_on("/commission/counted_on")),
+    term<&CommissionTerms::recorded_width_pixels>(
+        specs::recorded_width("/commission/recorded_width_pixels")),
+    term<&CommissionTerms::recorded_height_pixels>(
+        specs::recorded_height("/commission/recorded_height_pixels")),
+    term<&CommissionTerms::largest_upscaling>(
+        specs::largest_upscaling("/commission/largest_upscaling")),
+    term<&CommissionTerms::bit_depth>(specs::bit_depth("/commission/bit_depth")),
+    term<&CommissionTerms::chroma>(specs::chroma("/commission/chroma")),
+    term<&CommissionTerms::sensor_raw>(specs::sensor_raw("/commission/sensor_raw")),
+    term<&CommissionTerms::compression>(specs::compression("/commission/compression")),
+    term<&CommissionTerms::lossless>(specs::lossless("/commission/lossless")),
+    term<&CommissionTerms::intra>(specs::intra("/commission/intra")),
+    term<&CommissionTerms::plays_at_once>(specs::plays_at_once("/commission/plays_at_once")),
+    term<&CommissionTerms::in_camera_desqueeze>(
+        specs::in_camera_desqueeze("/commission/in_camera_desqueeze")),
+    term<&CommissionTerms::protection>(specs::protection("/commission/protection")),
+    field<&Plan::commission, &Commissioned::film_pixels_per_mm>(
+        number_spec("/commission/film_pixels_per_mm", "Pixels of a scan that count, each millimetre",
+                    "px/mm", 1, 10'000, 1, 40, 400)),
 
     field<&Plan::run, &Running::project_rate>(rate_spec("/run/project_rate", "Project rate")),
     field<&Plan::run, &Running::sensor_rate>(rate_spec("/run/sensor_rate", "Sensor rate")),
@@ -255,17 +303,26 @@ constexpr std::array kFields = {
 
     field<&Plan::choose, &Choosing::must_cover>(
         choice_spec("/choose/must_cover", "Lens must cover", kCoverAreas)),
-    field<&Plan::choose, &Choosing::must_meet_mandate>(
-        FieldSpec{.pointer = "/choose/must_meet_mandate", .label = "Must meet the mandate"}),
     field<&Plan::choose, &Choosing::min_minutes_per_card>(
         number_spec("/choose/min_minutes_per_card", "Minutes on a card, at least", "min", 0, 10'000,
                     1, 0, 120)),
     field<&Plan::choose, &Choosing::min_push_in_percent>(below_high(
         number_spec("/choose/min_push_in_percent", "Push-in, at least", "%", 0, 100, 1, 0, 50))),
+    field<&Plan::choose, &Choosing::min_room_percent>(
+        below_high(number_spec("/choose/min_room_percent", "Room around the frame line, at least",
+                               "%", 0, 100, 1, 0, 50))),
+    field<&Plan::choose, &Choosing::compare>(
+        choice_spec("/choose/compare", "Formats compared", kCompareWith)),
+    field<&Plan::choose, &Choosing::weights>(
+        choice_spec("/choose/weights", "What matters", kWeightSets)),
+    field<&Plan::choose, &Choosing::fastest_rate>(
+        rate_spec("/choose/fastest_rate", "Fastest rate wanted")),
     field<&Plan::choose, &Choosing::weight_area>(
         weight_spec("/choose/weight_area", "Weight of sensor area")),
     field<&Plan::choose, &Choosing::weight_pixels>(
         weight_spec("/choose/weight_pixels", "Weight of pixels")),
+    field<&Plan::choose, &Choosing::weight_fidelity>(
+        weight_spec("/choose/weight_fidelity", "Weight of fidelity")),
     field<&Plan::choose, &Choosing::weight_speed>(
         weight_spec("/choose/weight_speed", "Weight of highest rate")),
     field<&Plan::choose, &Choosing::weight_data>(
@@ -277,16 +334,21 @@ constexpr std::array kFields = {
 template <class Holder>
 constexpr std::size_t kRows = rows_of<Holder>(kFields);
 
-WIDEGATE_EVERY_MEMBER(Plan, kRows<Plan>, 9, title, format, deliverable, lens, mandate, run,
-                      shooting, store, choose, own);
+WIDEGATE_EVERY_MEMBER(Plan, kRows<Plan>, 9, title, format, deliverable, lens, commission,
+                      run, shooting, store, choose, own);
 WIDEGATE_EVERY_MEMBER(FormatChoice, kRows<FormatChoice>, 0, camera, mode, recording, codec);
 WIDEGATE_EVERY_MEMBER(Deliverable, kRows<Deliverable>, 1, width_pixels, height_pixels, frame_lines);
-WIDEGATE_EVERY_MEMBER(FrameLine, kRows<FrameLine>, 1, name, aspect, protection, anchor);
+WIDEGATE_EVERY_MEMBER(FrameLine, kRows<FrameLine>, 1, name, aspect, protection, anchor, width_pixels,
+                      height_pixels);
 WIDEGATE_EVERY_MEMBER(Anchor, kRows<Anchor>, 0, kind, x, y);
 WIDEGATE_EVERY_MEMBER(LensChoice, kRows<LensChoice>, 0, set, focal_mm, squeeze, image_circle_mm,
                       f_number, focus_m, wanted_width_m, wanted_height_m, circle_of_confusion_mm,
                       match);
-WIDEGATE_EVERY_MEMBER(Mandate, kRows<Mandate>, 0, photosites, photosites_across);
+WIDEGATE_EVERY_MEMBER(Commissioned, kRows<Commissioned>, 1, id, terms, film_pixels_per_mm);
+WIDEGATE_EVERY_MEMBER(CommissionTerms, kRows<CommissionTerms>, 0, photosites, counted_on,
+                      recorded_width_pixels, recorded_height_pixels, largest_upscaling, bit_depth,
+                      chroma, sensor_raw, compression, lossless, intra, plays_at_once,
+                      in_camera_desqueeze, protection);
 WIDEGATE_EVERY_MEMBER(Running, kRows<Running>, 0, project_rate, sensor_rate, shutter_kind,
                       shutter_angle_deg, shutter_time_s, base_angle_deg, mains_hz, audio_channels);
 WIDEGATE_EVERY_MEMBER(Shooting, kRows<Shooting>, 0, days, units, cameras_per_unit, by,
@@ -295,9 +357,9 @@ WIDEGATE_EVERY_MEMBER(Storing, kRows<Storing>, 0, container, card, link, drive, 
                       verification, drive_copies, tape_copies, travel_minutes, return_minutes,
                       upload_megabits_per_s, upload_share, currency, wrangler_price_per_hour,
                       upload_price_per_terabyte);
-WIDEGATE_EVERY_MEMBER(Choosing, kRows<Choosing>, 1, cameras, must_cover, must_meet_mandate,
-                      min_minutes_per_card, min_push_in_percent, weight_area, weight_pixels,
-                      weight_speed, weight_data);
+WIDEGATE_EVERY_MEMBER(Choosing, kRows<Choosing>, 1, cameras, must_cover, min_minutes_per_card,
+                      min_push_in_percent, min_room_percent, compare, weights, fastest_rate,
+                      weight_area, weight_pixels, weight_fidelity, weight_speed, weight_data);
 
 constexpr std::string_view kIndexMark = "#";
 

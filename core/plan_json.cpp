@@ -2,6 +2,7 @@
 
 #include "core/catalogue_object.h"
 #include "core/field_json.h"
+#include "core/plan/carry_over.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
 #include "core/text.h"
@@ -12,6 +13,8 @@ namespace {
 constexpr std::string_view kVersionKey = "widegate_plan";
 constexpr std::int64_t kVersion = 1;
 constexpr std::string_view kOwnPointer = "/own";
+constexpr std::string_view kWeightsPointer = "/choose/weights";
+constexpr std::string_view kMandatePointer = "/mandate";  // An object of retired fields only.
 
 /// The row with exactly this pattern ("#" and all), or nullptr.
 const FieldInfo* row_of(std::string_view pattern) {
@@ -47,6 +50,8 @@ class PlanReader {
     const bool readable = is_object(document, root, problems_) &&
                           version_readable(document, kVersionKey, kVersion, problems_);
     if (readable) read_object(document, "", root);
+    carry_over(plan_, retired_, retired_seen_);
+    carry_over_weights(plan_, weights_said_);
     return std::move(plan_);
   }
   [[nodiscard]] Problems take_problems() { return std::move(problems_); }
@@ -74,9 +79,16 @@ class PlanReader {
     if (const FieldInfo* info = row_of(pattern)) {
       const auto value = value_from_json(*info, json, path, problems_);
       if (value) info->write(plan_, line_, *value);
+      weights_said_ = weights_said_ || pattern == kWeightsPointer;
       return true;
     }
-    if (known_keys(pattern).empty()) return false;
+    if (const auto* retired = retired_field(pattern)) {
+      const auto value = value_from_json(*retired, json, path, problems_);
+      if (value) retired->write(retired_, 0, *value);
+      retired_seen_.add(*retired);
+      return true;
+    }
+    if (known_keys(pattern).empty() && pattern != kMandatePointer) return false;
     if (is_object(json, path, problems_)) read_object(json, pattern, path);
     return true;
   }
@@ -111,6 +123,9 @@ class PlanReader {
   }
 
   Plan plan_;
+  RetiredChoices retired_;
+  RetiredSeen retired_seen_;
+  bool weights_said_ = false;
   Problems problems_;
   std::size_t line_ = 0;  ///< Frame line that "#" stands for.
 };

@@ -112,10 +112,11 @@ std::int64_t card_bound_bytes(const Codec& codec, std::int64_t stored_bytes_per_
   return std::holds_alternative<BitRateForm>(codec.form) ? 0 : stored_bytes_per_frame;
 }
 
-RateCeiling rate_ceiling(const SensorMode& mode, const Recording& recording, const Card& card,
-                         std::int64_t stored_bytes_per_frame) {
+RateCeiling rate_ceiling(const Camera& camera, const SensorMode& mode, const Recording& recording,
+                         const Card& card, std::int64_t stored_bytes_per_frame) {
   RateCeiling ceiling;
   lower(ceiling, mode.max_rate, RateLimit::mode);
+  lower(ceiling, camera.max_rate, RateLimit::mode);
   lower(ceiling, recording.max_rate, RateLimit::recording);
   if (stored_bytes_per_frame > 0) {
     lower(ceiling, Rational(card.write_bytes_per_s, stored_bytes_per_frame), RateLimit::card);

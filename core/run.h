@@ -39,11 +39,12 @@ struct RateCeiling {
 [[nodiscard]] std::int64_t card_bound_bytes(const Codec& codec,
                                             std::int64_t stored_bytes_per_frame);
 
-/// Lowest of the mode's, the recording option's and the card's ceiling; on a tie the earlier of
-/// these is named. The card's is its write speed over the largest stored frame without audio (off
+/// Lowest of the mode's (or its camera's, if that is lower), the recording option's and the card's
+/// ceiling; on a tie the earlier of these is named. The card's is its write speed over the largest stored frame without audio (off
 /// speed there is none); `stored_bytes_per_frame` of 0 leaves the card out (a constant bit rate).
-[[nodiscard]] RateCeiling rate_ceiling(const SensorMode& mode, const Recording& recording,
-                                       const Card& card, std::int64_t stored_bytes_per_frame);
+[[nodiscard]] RateCeiling rate_ceiling(const Camera& camera, const SensorMode& mode,
+                                       const Recording& recording, const Card& card,
+                                       std::int64_t stored_bytes_per_frame);
 
 /// Everything of the Run question but the card's running time, which evaluate() adds from Store.
 [[nodiscard]] RunReport run_report(const Running& run, const RateCeiling& ceiling);

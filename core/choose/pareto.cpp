@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <limits>
 #include <numeric>
+#include <tuple>
 
 namespace widegate {
 namespace {
@@ -15,6 +16,8 @@ using Rows = std::vector<Row>;
 /// Sorts out the dominated rows. Rows are handled in an order in which an earlier one is never
 /// dominated by a later one; equal rows are represented by one of them.
 class Front {
+  static constexpr std::size_t kSwept = std::tuple_size_v<Merits> - 2;
+
  public:
   explicit Front(std::span<const Merits> rows) : merits_(rows), dominated_(rows.size(), 0) {}
 
@@ -50,7 +53,7 @@ class Front {
     const std::size_t middle = rows.size() / 2;
     find(rows.first(middle));
     find(rows.subspan(middle));
-    remove_below(undominated(rows.first(middle)), undominated(rows.subspan(middle)));
+    remove_below(undominated(rows.first(middle)), undominated(rows.subspan(middle)), 1);
   }
 
   Rows undominated(std::span<const Row> rows) const {
@@ -59,22 +62,25 @@ class Front {
     for (const Row row : rows) {
       if (dominated_[row] == 0) kept.push_back(row);
     }
-    std::sort(kept.begin(), kept.end(),
-              [this](Row a, Row b) { return merits_[a][2] > merits_[b][2]; });
+    std::sort(kept.begin(), kept.end(), [this](Row a, Row b) {
+      return merits_[a][kSwept] > merits_[b][kSwept];
+    });
     return kept;
   }
 
-  /// Marks every row of `below` that a row of `above` reaches in figures 1, 2 and 3. Figure 0 is
-  /// known to be in favour of `above`. Both are sorted by figure 2, falling.
-  void remove_below(const Rows& above, const Rows& below) {
+  /// Marks every row of `below` that a row of `above` reaches in the figures from `figure` on.
+  /// Those before it are known to be in favour of `above`. Both are sorted by figure kSwept,
+  /// falling.
+  void remove_below(const Rows& above, const Rows& below, std::size_t figure) {
     if (above.empty() || below.empty()) return;
-    const Split split = split_of(above, below);
-    if (split.one_value) return sweep(above, below);
-    const auto [above_high, above_low] = parted(above, split);
-    const auto [below_high, below_low] = parted(below, split);
-    remove_below(above_high, below_high);
-    remove_below(above_low, below_low);
-    sweep(above_high, below_low);
+    if (figure == kSwept) return sweep(above, below);
+    const Split split = split_of(above, below, figure);
+    if (split.one_value) return remove_below(above, below, figure + 1);
+    const auto [above_high, above_low] = parted(above, split, figure);
+    const auto [below_high, below_low] = parted(below, split, figure);
+    remove_below(above_high, below_high, figure);
+    remove_below(above_low, below_low, figure);
+    remove_below(above_high, below_low, figure + 1);
   }
 
   /// Rows are high from `value` on, or only beyond it.
@@ -83,11 +89,11 @@ class Front {
     bool value_is_high = true;
     bool one_value = false;
   };
-  Split split_of(const Rows& above, const Rows& below) const {
+  Split split_of(const Rows& above, const Rows& below, std::size_t figure) const {
     std::vector<double> values;
     values.reserve(above.size() + below.size());
-    for (const Row row : above) values.push_back(merits_[row][1]);
-    for (const Row row : below) values.push_back(merits_[row][1]);
+    for (const Row row : above) values.push_back(merits_[row][figure]);
+    for (const Row row : below) values.push_back(merits_[row][figure]);
     const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
     std::nth_element(values.begin(), middle, values.end());
     const double value = *middle;
@@ -99,25 +105,25 @@ class Front {
     Rows high;
     Rows low;
   };
-  Parts parted(const Rows& rows, const Split& split) const {
+  Parts parted(const Rows& rows, const Split& split, std::size_t figure) const {
     Parts parts;
     for (const Row row : rows) {
-      const double value = merits_[row][1];
+      const double value = merits_[row][figure];
       const bool high = split.value_is_high ? value >= split.value : value > split.value;
       (high ? parts.high : parts.low).push_back(row);
     }
     return parts;
   }
 
-  /// As remove_below when figure 1 is known to be in favour of `above` too.
+  /// As remove_below when only the last two figures are left to compare.
   void sweep(const Rows& above, const Rows& below) {
     double best = -std::numeric_limits<double>::infinity();
     auto next = above.begin();
     for (const Row row : below) {
-      while (next != above.end() && merits_[*next][2] >= merits_[row][2]) {
-        best = std::max(best, merits_[*next++][3]);
+      while (next != above.end() && merits_[*next][kSwept] >= merits_[row][kSwept]) {
+        best = std::max(best, merits_[*next++][kSwept + 1]);
       }
-      if (next != above.begin() && best >= merits_[row][3]) dominated_[row] = 1;
+      if (next != above.begin() && best >= merits_[row][kSwept + 1]) dominated_[row] = 1;
     }
   }
 
