@@ -1,5 +1,6 @@
 #include "core/evaluate.h"
 
+#include "core/choose/format_figures.h"
 #include "core/cover.h"
 #include "core/frame.h"
 #include "core/geometry.h"
@@ -19,6 +20,7 @@ namespace {
 
 /// The rows a checked plan names; only lens_set and tape may be null.
 struct Chosen {
+  const Camera* camera;
   const SensorMode* mode;
   const Recording* recording;
   const LensSet* lens_set;
@@ -35,7 +37,8 @@ Chosen choose_rows(const Plan& plan, const Catalogue& library) {
   const Catalogue& own = plan.own;
   const Camera* camera = find_row(own.cameras, library.cameras, plan.format.camera);
   const SensorMode* mode = find_row(camera->modes, plan.format.mode);
-  return {.mode = mode,
+  return {.camera = camera,
+          .mode = mode,
           .recording = find_row(mode->recordings, plan.format.recording),
           .lens_set = find_row(own.lens_sets, library.lens_sets, plan.lens.set),
           .codec = find_row(own.codecs, library.codecs, plan.format.codec),
@@ -103,6 +106,35 @@ Problem store_problem(StoreFault fault, const Plan& plan, const Geometry& geomet
           .accepted = "an amount that takes fewer than 2^53 frames, cards, drives or tapes"};
 }
 
+/// The requirements of a ranking, judged by what the report already has.
+void judge(Report& report, const Plan& plan, const Chosen& rows, const Catalogue& catalogue) {
+  const Conditions conditions = conditions_of(plan, catalogue);
+  const ModeFigures mode_part =
+      mode_figures(conditions, *rows.camera, *rows.mode, report.frames);
+  const StoreReport& store = report.store;
+  const DataFigures data{.frame_bytes = store.bytes_per_frame,
+                         .stored_bytes = store.bytes_per_frame_stored,
+                         .bytes_per_s = store.bytes_per_s,
+                         .minutes_per_card = store.minutes_per_card,
+                         .write_headroom = store.write_headroom.least};
+  const FormatRows format{rows.camera, rows.mode, rows.recording, rows.codec};
+  CommissionReport& commission = report.commission;
+  commission.findings =
+      format_figures(conditions, mode_part, format, report.frames, data).findings;
+  commission.format_accepted = all_met(commission.findings);
+  add_plan_findings(commission.findings, conditions);
+  commission.met = all_met(commission.findings);
+  commission.name = conditions.terms.name;
+  const Finding photosites = commission.findings[Requirement::photosites];
+  report.resolve.mandate = {
+      .required = conditions.terms.photosites,
+      .have = photosites.have,
+      .mode_have = static_cast<double>(report.resolve.mode_photosites),
+      .frame_have = report.resolve.frame_photosites,
+      .counted_on_frame = conditions.terms.counted_on == CountedOn::frame,
+      .met = !photosites.missed()};
+}
+
 Headline headline(const Report& report) {
   constexpr double kMillion = 1e6;
   const StoreReport& store = report.store;
@@ -148,9 +180,10 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   report.resolve = resolve_report(plan, geometry, report.frames);
   report.run = run_report(
       plan.run,
-      rate_ceiling(*rows.mode, *rows.recording, *rows.card,
+      rate_ceiling(*rows.camera, *rows.mode, *rows.recording, *rows.card,
                    card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)));
   set_card_lengths(report);
+  judge(report, plan, rows, catalogue);
   report.headline = headline(report);
   report.notes = make_notes(plan, report);
   add_given(report, plan, parts);

@@ -42,8 +42,11 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "lenses and effects plates.",
      ""},
     {Topic::frame_push_in, Question::frame, "frame.push_in", "percent", 1,
-     "There is room to push in by {have} %; {need} % is wanted.", "",
-     "There is room to push in by {have} %; {need} % is wanted."},
+     "Post can push in by {have} % without upscaling; {need} % is wanted.", "",
+     "Post can push in by {have} % without upscaling; {need} % is wanted."},
+    {Topic::frame_room, Question::frame, "frame.room", "percent", 1,
+     "There is {have} % of room around the frame line; {need} % is wanted.", "",
+     "There is {have} % of room around the frame line; {need} % is wanted."},
     {Topic::cover_unknown, Question::cover, "cover.unknown", "", 0, "",
      "No image circle is known for this lens. Ask the maker or test it on the camera.", ""},
     {Topic::cover_neighbour_circle, Question::cover, "cover.neighbour", "mm", 1, "",
@@ -70,13 +73,10 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "Depth of field uses the f-number {have}; a T-stop marking is darker than its f-number.", "",
      true},
     {Topic::resolve_mandate, Question::resolve, "resolve.mandate", "photosites", 0,
-     "The frame line holds {have} photosites; {need} are required.", "",
-     "The frame line holds {have} photosites; {need} are required: {gap} too few."},
-    {Topic::resolve_mode_only, Question::resolve, "resolve.mode_only", "photosites", 0, "",
-     "The sensor mode has enough photosites, the frame cut from it has not: {have} of {need}.", ""},
-    {Topic::resolve_mandate_across, Question::resolve, "resolve.mandate_across", "photosites", 0,
-     "The frame line is {have} photosites across; {need} are required.", "",
-     "The frame line is {have} photosites across; {need} are required: {gap} too few."},
+     "{have} photosites are counted; {need} are required.", "",
+     "{have} photosites are counted; {need} are required: {gap} too few."},
+    {Topic::resolve_raster, Question::resolve, "resolve.raster", "pixels", 0, "", "",
+     "The file holds {have} pixels on one axis or in all; {need} are required: {gap} too few."},
     {Topic::resolve_upscaled, Question::resolve, "resolve.upscaled", "times", 3,
      "The deliverable is {have} times what was really sampled: nothing is upscaled.",
      "The deliverable is {have} times what was really sampled on one axis: it is upscaled.", ""},
@@ -128,6 +128,12 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The upload takes {have} days, the shoot {need}. A faster line or a smaller share is needed, "
      "or "
      "drives that travel.",
+     ""},
+    {Topic::commission_missed, Question::choose, "choose.commission", "requirements", 0,
+     "Everything that is asked for is met.", "",
+     "{have} of the requirements are missed; the list says which and by how much."},
+    {Topic::commission_unknown, Question::choose, "choose.not_known", "requirements", 0, "",
+     "Of {have} of the requirements the library does not say whether they are met; ask the maker.",
      ""},
     {Topic::store_two_copies, Question::store, "store.two_copies", "", 0, "",
      "Never wipe a card before two verified copies exist in two places.", "", true},
@@ -183,6 +189,13 @@ class Notes {
   std::vector<Note> notes_;
 };
 
+/// What is asked for, met or not.
+void note_finding(Notes& notes, Topic topic, const Report& report, Requirement requirement) {
+  const Finding finding = report.commission.findings[requirement];
+  if (!finding.asked()) return;
+  notes.add(topic, finding.missed() ? Severity::fail : Severity::ok, finding.have, finding.need);
+}
+
 void note_frame(Notes& notes, const Plan& plan, const Report& report) {
   const auto& lines = plan.deliverable.frame_lines;
   const bool limited = std::any_of(report.frames.begin(), report.frames.end(),
@@ -192,12 +205,8 @@ void note_frame(Notes& notes, const Plan& plan, const Report& report) {
   });
   notes.caution_if(limited, Topic::anchor_limited);
   notes.caution_if(common, Topic::common_top);
-  const double room = plan.choose.min_push_in_percent;
-  if (room > 0 && !report.frames.empty()) {
-    const double have = report.frames.front().room_protected_percent;
-    const bool enough = have >= room - kScaleRounding;
-    notes.add(Topic::frame_push_in, enough ? Severity::ok : Severity::fail, have, room);
-  }
+  note_finding(notes, Topic::frame_push_in, report, Requirement::push_in);
+  note_finding(notes, Topic::frame_room, report, Requirement::room);
 }
 
 void note_cover(Notes& notes, const Plan& plan, const Report& report) {
@@ -221,10 +230,13 @@ void note_see(Notes& notes, const Report& report) {
   notes.add(Topic::see_t_stop, Severity::caution, report.see.f_number);
 }
 
-void note_mandate(Notes& notes, Topic topic, const MandateFigures& mandate) {
-  if (mandate.required == 0) return;
-  notes.add(topic, mandate.met ? Severity::ok : Severity::fail, mandate.have,
-            static_cast<double>(mandate.required));
+/// The first side of the raster, or its count, that is too small.
+void note_raster(Notes& notes, const Report& report) {
+  for (const Requirement requirement :
+       {Requirement::raster_width, Requirement::raster_height, Requirement::raster_count}) {
+    if (!report.commission.findings.missed(requirement)) continue;
+    return note_finding(notes, Topic::resolve_raster, report, requirement);
+  }
 }
 
 /// How much wider the file's picture is than the mode's, once its squeeze is taken out: 1 when the
@@ -238,13 +250,10 @@ double raster_stretch(const Report& report) {
   return recorded / (read * resolve.in_camera_desqueeze);
 }
 
-void note_resolve(Notes& notes, const Plan& plan, const Report& report) {
+void note_resolve(Notes& notes, const Report& report) {
   const ResolveReport& resolve = report.resolve;
-  const MandateFigures& mandate = resolve.mandate;
-  note_mandate(notes, Topic::resolve_mandate, mandate);
-  notes.caution_if(!mandate.met && mandate.mode_meets, Topic::resolve_mode_only, mandate.have,
-                   static_cast<double>(mandate.required));
-  note_mandate(notes, Topic::resolve_mandate_across, resolve.mandate_across);
+  note_finding(notes, Topic::resolve_mandate, report, Requirement::photosites);
+  note_raster(notes, report);
   const double scale = std::max(resolve.horizontal_sampled_scale, resolve.vertical_sampled_scale);
   const bool upscaled = scale > 1 + kScaleRounding;
   notes.add(Topic::resolve_upscaled, upscaled ? Severity::caution : Severity::ok, scale, 1);
@@ -258,7 +267,7 @@ void note_resolve(Notes& notes, const Plan& plan, const Report& report) {
   const double stretch = raster_stretch(report);
   notes.caution_if(std::abs(stretch - 1) > kShapeTolerance, Topic::resolve_raster_shape, stretch,
                    1);
-  notes.caution_if(plan.mandate.photosites > 0, Topic::resolve_written_requirements);
+  notes.caution_if(resolve.mandate.required > 0, Topic::resolve_written_requirements);
 }
 
 double nearest(const std::vector<double>& angles, double to) {
@@ -326,6 +335,14 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
   notes.add(Topic::store_two_copies, Severity::caution);
 }
 
+/// One note for all: the list of requirements says the rest.
+void note_commission(Notes& notes, const Findings& findings) {
+  const auto missed = static_cast<double>(findings.count(Met::missed));
+  const auto unknown = static_cast<double>(findings.count(Met::not_known));
+  notes.add(Topic::commission_missed, missed > 0 ? Severity::fail : Severity::ok, missed);
+  notes.caution_if(unknown > 0, Topic::commission_unknown, unknown);
+}
+
 }  // namespace
 
 std::vector<Note> make_notes(const Plan& plan, const Report& report) {
@@ -334,9 +351,10 @@ std::vector<Note> make_notes(const Plan& plan, const Report& report) {
   note_frame(notes, plan, report);
   note_cover(notes, plan, report);
   note_see(notes, report);
-  note_resolve(notes, plan, report);
+  note_resolve(notes, report);
   note_run(notes, plan, report);
   note_store(notes, plan, report);
+  note_commission(notes, report.commission.findings);
   return notes.take();
 }
 

@@ -16,9 +16,16 @@ constexpr std::string_view kColumns[] = {
     "recording",
     "codec",
     "score",
+    "as_good",
     "on_pareto_front",
+    "cautions",
     "frame_area_mm2",
     "frame_megapixels",
+    "true_megapixels",
+    "recorded_width_pixels",
+    "recorded_height_pixels",
+    "upscaling_times",
+    "focal_mm",
     "rate_ceiling_fps",
     "data_rate_least_megabits_per_s",
     "data_rate_most_megabits_per_s",
@@ -34,6 +41,9 @@ std::string margin_column(const RequirementInfo& info) {
 
 void add_header(CsvWriter& csv) {
   for (const std::string_view column : kColumns) csv.text(column);
+  for (std::size_t i = 0; i < kCriterionCount; ++i) {
+    csv.text("share_" + std::string(criterion_info(static_cast<Criterion>(i)).key));
+  }
   for (std::size_t i = 0; i < kRequirementCount; ++i) {
     csv.text(margin_column(requirement_info(static_cast<Requirement>(i))));
   }
@@ -48,9 +58,25 @@ void add_span(CsvWriter& csv, const std::optional<Span>& span, double scale) {
   }
 }
 
-void add_figures(CsvWriter& csv, const FormatFigures& figures) {
+std::string caution_keys(Cautions cautions) {
+  std::string keys;
+  for (std::size_t i = 0; i < kCautionCount; ++i) {
+    const auto caution = static_cast<Caution>(i);
+    if (!cautions.has(caution)) continue;
+    if (!keys.empty()) keys += ' ';
+    keys += caution_info(caution).key;
+  }
+  return keys;
+}
+
+void add_figures(CsvWriter& csv, const RankedFormat& format) {
   constexpr double kMega = 1e-6;
-  csv.number(figures.frame_area_mm2).number(figures.frame_photosites * kMega);
+  const FormatFigures& figures = format.figures;
+  csv.text(caution_keys(figures.cautions));
+  csv.number(format.picture.area_mm2).number(format.picture.photosites * kMega);
+  csv.number(format.picture.true_pixels * kMega);
+  csv.whole(figures.recorded_width_pixels).whole(figures.recorded_height_pixels);
+  csv.number(figures.upscaling.scale).number(figures.lens.focal_mm);
   if (figures.rate_ceiling) {
     csv.number(figures.rate_ceiling->to_double());
   } else {
@@ -58,18 +84,26 @@ void add_figures(CsvWriter& csv, const FormatFigures& figures) {
   }
   add_span(csv, figures.bytes_per_s, 8 * kMega);
   add_span(csv, figures.minutes_per_card, 1);
+  for (const double share : format.shares) {
+    if (format.accepted) {
+      csv.number(share);
+    } else {
+      csv.empty();
+    }
+  }
 }
 
 void add_margins(CsvWriter& csv, const Findings& findings) {
   std::string failed;
-  for (std::size_t i = 0; i < findings.size(); ++i) {
+  for (std::size_t i = 0; i < kRequirementCount; ++i) {
     const auto requirement = static_cast<Requirement>(i);
-    if (findings[i].applies) {
-      csv.number(margin(requirement, findings[i]));
+    const Finding finding = findings[requirement];
+    if (finding.asked() && finding.met != Met::not_known) {
+      csv.number(margin(requirement, finding));
     } else {
       csv.empty();
     }
-    if (findings[i].met) continue;
+    if (!finding.missed()) continue;
     if (!failed.empty()) failed += ' ';
     failed += requirement_info(requirement).key;
   }
@@ -85,11 +119,12 @@ void add_row(CsvWriter& csv, const RankedFormat& format, std::size_t place) {
   }
   csv.text(ids.camera).text(ids.mode).text(ids.recording).text(ids.codec);
   if (format.accepted) {
-    csv.number(format.score).text(format.on_pareto_front ? "yes" : "no");
+    csv.number(format.score).text(format.as_good ? "yes" : "no");
+    csv.text(format.on_pareto_front ? "yes" : "no");
   } else {
-    csv.empty().empty();
+    csv.empty().empty().empty();
   }
-  add_figures(csv, format.figures);
+  add_figures(csv, format);
   add_margins(csv, format.figures.findings);
   csv.end_row();
 }

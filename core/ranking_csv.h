@@ -4,7 +4,7 @@
 #include <span>
 #include <string>
 
-#include "core/choose.h"
+#include "core/choose/ranking.h"
 
 namespace widegate {
 

@@ -231,11 +231,9 @@ constexpr auto kResolveRows = std::to_array<ReadingRow>({
                   ? Value(static_cast<double>(r.resolve.mandate.required))
                   : Value();
      }},
-    {"resolve", "resolve.mandate_across.required", "Required across", "photosites", 0, true,
+    {"resolve", "resolve.mandate.have", "Counted", "photosites", 0, true,
      [](R r) {
-       return r.resolve.mandate_across.required > 0
-                  ? Value(static_cast<double>(r.resolve.mandate_across.required))
-                  : Value();
+       return r.resolve.mandate.required > 0 ? Value(r.resolve.mandate.have) : Value();
      }},
     {"resolve", "resolve.picture_width_pixels", "Picture in the deliverable", "px", 1, false,
      [](R r) {

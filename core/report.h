@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/choose/requirement.h"
 #include "core/codec.h"
 #include "core/plan.h"
 #include "core/problem.h"
@@ -208,13 +209,22 @@ struct SeeReport {
   MatchBy match = MatchBy::width;
 };
 
-/// A requirement with what there is.
+/// The commissioner's photosites with what there is.
 struct MandateFigures {
-  std::int64_t required = 0;
-  double have = 0;
-  double mode_have = 0;
+  std::int64_t required = 0;      ///< 0: none.
+  double have = 0;                ///< As the commission counts them.
+  double mode_have = 0;           ///< Read by the mode, or scanned.
+  double frame_have = 0;          ///< Inside the main frame line.
+  bool counted_on_frame = false;  ///< Which of the two is `have`.
   bool met = true;
-  bool mode_meets = true;
+};
+
+/// What the commissioner and the plan ask for, judged for the plan's own format.
+struct CommissionReport {
+  std::string name;
+  Findings findings;  ///< One for each requirement; its line is an index into Report::frames.
+  bool format_accepted = true;  ///< The format would be accepted in a ranking of this plan.
+  bool met = true;              ///< And the plan misses nothing whatever its format.
 };
 
 /// Photosites, resampling, sampling.
@@ -237,7 +247,6 @@ struct ResolveReport {
   double horizontal_sampled_scale = 0;  ///< Photosites really read to deliverable, per axis.
   double vertical_sampled_scale = 0;
   MandateFigures mandate;
-  MandateFigures mandate_across;
   double nyquist_cycles_per_mm = 0;       ///< Of the photosites, 1 / (2 pitch).
   double diffraction_limit_f_number = 0;  ///< Where the diffraction cut-off falls to Nyquist.
 };
@@ -338,8 +347,7 @@ enum class Topic {
   see_close_range,
   see_t_stop,
   resolve_mandate,
-  resolve_mode_only,
-  resolve_mandate_across,
+  resolve_raster,
   resolve_upscaled,
   resolve_squeeze_left,
   resolve_squeeze_mismatch,
@@ -357,8 +365,11 @@ enum class Topic {
   store_verification,
   resolve_written_requirements,
   frame_push_in,
+  frame_room,
   store_minutes,
   store_upload,
+  commission_missed,
+  commission_unknown,
 };
 
 /// One verdict. have, need are in `unit` ("" for none).
@@ -379,6 +390,7 @@ struct Report {
   CoverReport cover;
   SeeReport see;
   ResolveReport resolve;
+  CommissionReport commission;
   RunReport run;
   StoreReport store;
   std::vector<Note> notes;

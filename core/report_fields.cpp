@@ -269,7 +269,8 @@ void visit_mandate(const MandateFigures& mandate, std::string_view key, Visitor&
   v.number("have", mandate.have);
   v.number("mode_have", mandate.mode_have);
   v.flag("met", mandate.met);
-  v.flag("mode_meets", mandate.mode_meets);
+  v.number("frame_have", mandate.frame_have);
+  v.flag("counted_on_frame", mandate.counted_on_frame);
   v.end_object();
 }
 
@@ -293,7 +294,6 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.number("horizontal_sampled_scale", resolve.horizontal_sampled_scale);
   v.number("vertical_sampled_scale", resolve.vertical_sampled_scale);
   visit_mandate(resolve.mandate, "mandate", v);
-  visit_mandate(resolve.mandate_across, "mandate_across", v);
   v.number("nyquist_cycles_per_mm", resolve.nyquist_cycles_per_mm);
   v.number("diffraction_limit_f_number", resolve.diffraction_limit_f_number);
   v.end_object();
@@ -308,6 +308,47 @@ void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.end_list();
   v.begin_list("nearest_safe_rates");
   for (const Rational rate : flicker.nearest_safe_rates) v.fraction("", rate);
+  v.end_list();
+  v.end_object();
+}
+
+void visit_requirement(const Report& report, Requirement requirement, const Finding& finding,
+                       Visitor& v) {
+  const RequirementInfo& info = requirement_info(requirement);
+  v.begin_object("");
+  v.text("requirement", info.key);
+  v.text("label", info.label);
+  if (info.of_a_line) {
+    v.text("line", report.frames[finding.line].name);
+  } else {
+    v.nothing("line");
+  }
+  if (finding.met == Met::not_known) {
+    v.nothing("met");
+    v.nothing("have");
+  } else {
+    v.flag("met", !finding.missed());
+    v.number("have", finding.have);
+  }
+  v.number("need", finding.need);
+  v.number("margin", margin(requirement, finding));
+  v.text("unit", info.unit_key);
+  v.text("have_text", have_text(requirement, finding));
+  v.text("need_text", need_text(requirement, finding));
+  v.flag("of_the_plan", is_of_the_plan(requirement));
+  v.end_object();
+}
+
+void visit_commission(const Report& report, Visitor& v) {
+  const CommissionReport& commission = report.commission;
+  v.begin_object("commission");
+  v.text("name", commission.name);
+  v.flag("format_accepted", commission.format_accepted);
+  v.flag("met", commission.met);
+  v.begin_list("requirements");
+  for_each_asked(commission.findings, [&](Requirement requirement, const Finding& finding) {
+    visit_requirement(report, requirement, finding, v);
+  });
   v.end_list();
   v.end_object();
 }
@@ -441,6 +482,7 @@ void visit_report(const Report& report, ReportVisitor& visitor) {
   visit_cover(report.cover, visitor);
   visit_see(report.see, visitor);
   visit_resolve(report.resolve, visitor);
+  visit_commission(report, visitor);
   visit_run(report.run, visitor);
   visit_store(report.store, visitor);
   visit_notes(report.notes, visitor);

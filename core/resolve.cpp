@@ -7,34 +7,8 @@ namespace {
 
 constexpr Millimetres kGreenLight{0.00055};
 
-/// width x height >= required, exactly: 2^44 x 2^44 terms stay within 128 bits.
-bool holds_photosites(const ExactRect& rect, std::int64_t required) {
-  const Int128 have = Int128{rect.width.num()} * rect.height.num();
-  const Int128 unit = Int128{rect.width.den()} * rect.height.den();
-  return have >= unit * required;
-}
-
 double photosites_inside(const FrameReport& frame) {
   return frame.photosites.width.to_double() * frame.photosites.height.to_double();
-}
-
-MandateFigures photosite_mandate(const Mandate& mandate, const Geometry& geometry,
-                                 const FrameReport& frame) {
-  const std::int64_t mode = geometry.width_photosites * geometry.height_photosites;
-  return {.required = mandate.photosites,
-          .have = photosites_inside(frame),
-          .mode_have = static_cast<double>(mode),
-          .met = holds_photosites(frame.photosites, mandate.photosites),
-          .mode_meets = mode >= mandate.photosites};
-}
-
-MandateFigures across_mandate(const Mandate& mandate, const Geometry& geometry,
-                              const FrameReport& frame) {
-  return {.required = mandate.photosites_across,
-          .have = frame.photosites.width.to_double(),
-          .mode_have = static_cast<double>(geometry.width_photosites),
-          .met = frame.photosites.width >= Rational(mandate.photosites_across),
-          .mode_meets = geometry.width_photosites >= mandate.photosites_across};
 }
 
 void set_scales(ResolveReport& resolve, const Deliverable& deliverable,
@@ -57,13 +31,17 @@ void set_scales(ResolveReport& resolve, const Deliverable& deliverable,
 
 }  // namespace
 
-LineRaster line_raster(const Deliverable& deliverable, const FrameLine& line) {
-  const Rational raster_width = deliverable.width_pixels;
-  const Rational width_at_full_height = Rational(deliverable.height_pixels) * line.aspect;
-  if (raster_width < width_at_full_height) {
-    return {.width_pixels = raster_width, .height_pixels = raster_width / line.aspect};
+LineRaster fitted(Rational aspect, std::int64_t width_pixels, std::int64_t height_pixels) {
+  const Rational width_at_full_height = Rational(height_pixels) * aspect;
+  if (Rational(width_pixels) < width_at_full_height) {
+    return {.width_pixels = width_pixels, .height_pixels = Rational(width_pixels) / aspect};
   }
-  return {.width_pixels = width_at_full_height, .height_pixels = deliverable.height_pixels};
+  return {.width_pixels = width_at_full_height, .height_pixels = height_pixels};
+}
+
+LineRaster line_raster(const Deliverable& deliverable, const FrameLine& line) {
+  return fitted(line.aspect, line.width_pixels.value_or(deliverable.width_pixels),
+                line.height_pixels.value_or(deliverable.height_pixels));
 }
 
 void set_nominal_scale(FrameReport& frame, const LineRaster& raster, const Geometry& geometry) {
@@ -75,12 +53,6 @@ void set_nominal_scale(FrameReport& frame, const LineRaster& raster, const Geome
   frame.nominal_vertical_scale = frame.picture_height_pixels / frame.pixels.height;
   frame.nominal_scale = std::max(frame.nominal_horizontal_scale, frame.nominal_vertical_scale);
   frame.push_in_percent = std::max(0.0, 100 * (1 - frame.nominal_scale));
-}
-
-PixelMandates pixel_mandates(const Mandate& mandate, const Geometry& geometry,
-                             const FrameReport& frame) {
-  return {.photosites = photosite_mandate(mandate, geometry, frame),
-          .across = across_mandate(mandate, geometry, frame)};
 }
 
 ResolveReport resolve_report(const Plan& plan, const Geometry& geometry,
@@ -98,9 +70,6 @@ ResolveReport resolve_report(const Plan& plan, const Geometry& geometry,
   resolve.mode_photosites = geometry.width_photosites * geometry.height_photosites;
   resolve.frame_photosites = photosites_inside(frame);
   set_scales(resolve, plan.deliverable, frames);
-  const PixelMandates mandates = pixel_mandates(plan.mandate, geometry, frame);
-  resolve.mandate = mandates.photosites;
-  resolve.mandate_across = mandates.across;
   const Millimetres pitch{geometry.mm_per_photosite_x()};
   resolve.nyquist_cycles_per_mm = 1 / (2 * pitch.value);
   resolve.diffraction_limit_f_number = 2 * pitch / kGreenLight;

@@ -16,7 +16,12 @@ struct LineRaster {
   Rational height_pixels = 0;
 };
 
-/// The frame line's own deliverable raster: its aspect fitted into the deliverable's raster.
+/// The largest picture of this aspect ratio inside a raster.
+[[nodiscard]] LineRaster fitted(Rational aspect, std::int64_t width_pixels,
+                                std::int64_t height_pixels);
+
+/// The picture of one frame line as it is delivered: its aspect fitted into its own raster, else
+/// into the deliverable's.
 [[nodiscard]] LineRaster line_raster(const Deliverable& deliverable, const FrameLine& line);
 
 /// Fills a frame's picture_*, nominal_*scale and push_in_percent for one recorded raster.
@@ -29,17 +34,8 @@ struct LineRaster {
 /// @param frame  frame_report() of this line and geometry.
 void set_nominal_scale(FrameReport& frame, const LineRaster& raster, const Geometry& geometry);
 
-/// Both ways in which a commissioner may count photosites on the main frame line.
-struct PixelMandates {
-  MandateFigures photosites;
-  MandateFigures across;
-};
-
-/// What is required against what the frame line holds; met or not is decided on exact fractions.
-[[nodiscard]] PixelMandates pixel_mandates(const Mandate& mandate, const Geometry& geometry,
-                                           const FrameReport& frame);
-
-/// Everything of the Resolve question: of the main frame line, but for the largest nominal scale.
+/// Everything of the Resolve question but the mandate, which the requirements decide: of the main
+/// frame line, and the largest nominal scale of all.
 /// @param frames  of all frame lines, the main one first, with their nominal scales set.
 ///
 /// Scales compare the deliverable picture (the frame line's aspect fitted into the deliverable

@@ -78,6 +78,8 @@ std::string megapixels(double photosites) { return short_number(photosites / 1e6
 std::string resolve_words(const ResolveReport& resolve) {
   std::string text = megapixels(resolve.frame_photosites) + " megapixels in the frame line";
   if (resolve.mandate.required > 0) {
+    text += ", " + megapixels(resolve.mandate.have) +
+            (resolve.mandate.counted_on_frame ? " counted there" : " in the mode");
     text += resolve.mandate.met ? ", enough for the " : ", short of the ";
     text += megapixels(static_cast<double>(resolve.mandate.required)) + " required";
   }
@@ -96,9 +98,9 @@ std::string resolve_fault(const Report& report, const Note& note) {
   if (note.topic == Topic::resolve_squeeze_mismatch) {
     return "The camera's de-squeeze does not fit the lens";
   }
-  if (note.topic == Topic::resolve_mandate_across) {
-    return short_number(resolve.mandate_across.have, 0) + " photosites across, short of the " +
-           std::to_string(resolve.mandate_across.required) + " required";
+  if (note.topic == Topic::resolve_raster) {
+    return print_grouped(resolve.recorded_width_pixels) + " × " +
+           print_grouped(resolve.recorded_height_pixels) + " recorded, less than is required";
   }
   return resolve_words(resolve);
 }

@@ -6,7 +6,7 @@
 
 #include "core/chart.h"
 #include "core/chart_png.h"
-#include "core/choose.h"
+#include "core/choose/ranking.h"
 #include "core/fdl/plan_export.h"
 #include "core/fdl/write.h"
 #include "core/link.h"

@@ -5,55 +5,54 @@
 
 #include <cstdint>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/choose/format_figures.h"
+#include "core/choose/smallest_change.h"
 #include "core/field.h"
-#include "core/format_figures.h"
-#include "core/smallest_change.h"
 
 namespace widegate {
 
-/// One rejected format, ready to be judged again under changed conditions.
+/// One rejected format, ready to be judged again under a changed plan.
 struct RejectedFormat {
   const Plan& plan;
   const Catalogue& library;
-  const SensorMode& mode;
-  const Recording& recording;
-  const Codec& codec;
-  Conditions conditions;
-  Findings findings;  ///< As judged under `conditions`.
-
-  [[nodiscard]] bool fails(Requirement requirement) const {
-    return !findings[static_cast<std::size_t>(requirement)].met;
-  }
+  FormatRows rows;
+  Findings findings;     ///< As judged under `plan`.
+  std::size_t line = 0;  ///< Frame line that misses most, where a line misses something.
 };
+
+/// Fields to set together.
+using Patch = std::vector<TypedField>;
 
 /// An input that moves in whole steps of 1 / steps_per_unit. What fails and is helped by it is met
 /// from some step on and stays met beyond.
 struct Dial {
-  std::int64_t steps_per_unit = 1;
-  bool up = false;    ///< Turning it up can help.
-  bool down = false;  ///< Turning it down can help.
-  double (*now)(const Conditions& conditions) = nullptr;
-  void (*set)(Conditions& conditions, std::int64_t step, std::int64_t steps_per_unit) = nullptr;
+  std::int64_t steps_per_unit = 0;  ///< 0: no dial.
+  bool up = false;                  ///< Turning it up can help.
+  bool down = false;                ///< Turning it down can help.
+  /// What is in force; nothing: the field's own value.
+  double (*now)(const Plan& plan, const Catalogue& library) = nullptr;
 };
 
 /// One input.
-struct Lever {
+struct ChangeInput {
   Input input;
   std::string_view key;
   std::string_view label;
   std::string_view unit;
   std::string_view pointer;                ///< Of the plan's field; empty for a figure of the card.
   std::uint32_t helps = 0;                 ///< One bit for each requirement, by its number.
-  const FieldSpec* (*limits)() = nullptr;  ///< Of a dial.
-  Dial dial = {};                          ///< When it has limits.
+  Dial dial = {};
+  /// Of a figure of the card: its field.
+  const Field<Card>* (*card_field)() = nullptr;
   /// What it can be set to, the smallest change first; beside the dial's steps.
-  std::vector<Conditions> (*settings)(const RejectedFormat& format) = nullptr;
+  std::vector<Patch> (*settings)(const RejectedFormat& format) = nullptr;
 };
 
 /// In the order of the enumeration.
-[[nodiscard]] std::span<const Lever> change_levers();
+[[nodiscard]] std::span<const ChangeInput> change_inputs();
 
 }  // namespace widegate

@@ -90,8 +90,8 @@ double target_bytes_per_s(const Conditions& conditions) {
   if (minutes > 0 && usable) {
     return static_cast<double>(*usable) / (minutes * kSecondsPerMinute);
   }
-  const PictureSize& main = conditions.pictures.front();
-  const double pixels = main.width.to_double() * main.height.to_double();
+  const LineRaster& main = conditions.pictures.front();
+  const double pixels = main.width_pixels.to_double() * main.height_pixels.to_double();
   return weight_set_row(plan.choose.weights).target_bits * pixels *
          plan.run.project_rate.to_double() / kBitsInByte;
 }
@@ -141,9 +141,9 @@ PictureFigures picture_figures(const Conditions& conditions, const FormatRows& f
   PictureFigures figures{.area_product = 1, .served_product = 1};
   for (std::size_t i = 0; i < merits.size(); ++i) {
     const LineMerit& line = merits[i];
-    const PictureSize& picture = conditions.pictures[i];
+    const LineRaster& picture = conditions.pictures[i];
     const double pixels = true_pixels(conditions, format, geometry, line);
-    const double served = pixels / product(picture.width, picture.height);
+    const double served = pixels / product(picture.width_pixels, picture.height_pixels);
     figures.area += clamped(std::log2(line.area_mm2 / kNoArea) / kAreaDoublings);
     figures.pixels += clamped(std::log2(served / kNoPixels) / kPixelDoublings);
     figures.area_product *= std::clamp(line.area_mm2, kNoArea, kNoArea * kAreaRange);

@@ -251,14 +251,14 @@ struct AxisScale {
   }
 };
 
-std::array<AxisScale, 2> axes_of(const PictureSize& picture, const FrameReport& frame,
+std::array<AxisScale, 2> axes_of(const LineRaster& picture, const FrameReport& frame,
                                  const Geometry& geometry) {
-  return {AxisScale{.delivered = picture.width,
+  return {AxisScale{.delivered = picture.width_pixels,
                     .inside = frame.photosites.width,
                     .recorded = geometry.recorded_width_pixels,
                     .read = geometry.width_photosites,
                     .squeeze = geometry.squeeze / geometry.in_camera_desqueeze},
-          AxisScale{.delivered = picture.height,
+          AxisScale{.delivered = picture.height_pixels,
                     .inside = frame.photosites.height,
                     .recorded = geometry.recorded_height_pixels,
                     .read = geometry.height_photosites}};
@@ -430,7 +430,7 @@ Conditions conditions_of(const Plan& plan, const Catalogue& library) {
       .terms = terms_in_force(plan, library)};
   conditions.squeeze = lens_squeeze(plan.lens, conditions.lens_set);
   for (std::size_t i = 0; i < plan.deliverable.frame_lines.size(); ++i) {
-    conditions.pictures[i] = delivered_picture(plan.deliverable, plan.deliverable.frame_lines[i]);
+    conditions.pictures[i] = line_raster(plan.deliverable, plan.deliverable.frame_lines[i]);
   }
   return conditions;
 }

@@ -14,6 +14,7 @@
 #include "core/commission/terms_in_force.h"
 #include "core/plan.h"
 #include "core/report.h"
+#include "core/resolve.h"
 
 namespace widegate {
 
@@ -65,7 +66,7 @@ struct View {
 /// the library, which must outlive it.
 struct Conditions {
   const Plan* plan = nullptr;
-  std::array<PictureSize, 8> pictures;  ///< Of each frame line, as delivered.
+  std::array<LineRaster, 8> pictures;  ///< Of each frame line, as delivered.
   const LensSet* lens_set = nullptr;    ///< Null for a lens that is not in the library.
   const Container* container = nullptr;
   const Card* card = nullptr;

@@ -1,4 +1,4 @@
-#include "core/pareto.h"
+#include "core/choose/pareto.h"
 
 #include <algorithm>
 #include <cstddef>

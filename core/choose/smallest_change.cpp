@@ -1,4 +1,4 @@
-#include "core/smallest_change.h"
+#include "core/choose/smallest_change.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,43 +6,127 @@
 #include <optional>
 #include <utility>
 
-#include "core/change_levers.h"
+#include "core/choose/change_inputs.h"
 #include "core/plan_check.h"
-#include "core/plan_fields.h"
 #include "core/text.h"
 
 namespace widegate {
 namespace {
 
-const Lever& lever_of(Input input) { return change_levers()[static_cast<std::size_t>(input)]; }
+const ChangeInput& input_row(Input input) {
+  return change_inputs()[static_cast<std::size_t>(input)];
+}
 
-Findings judged(const RejectedFormat& format, const Conditions& conditions) {
-  return format_figures(conditions, mode_figures(conditions, format.mode), format.mode,
-                        format.recording, format.codec)
+/// The format judged as a ranking of this plan would.
+Findings judged(const RejectedFormat& format, const Plan& plan) {
+  const RankingConditions judged_by(plan, format.library);
+  const Conditions& conditions = judged_by.conditions();
+  const auto frames = frames_on(conditions, *format.rows.mode);
+  const ModeFigures mode_part =
+      mode_figures(conditions, *format.rows.camera, *format.rows.mode, frames);
+  return format_figures(conditions, mode_part, format.rows, frames,
+                        data_figures(conditions, format.rows))
       .findings;
 }
 
-/// What failed is met, whatever else no longer is.
-bool cures(const RejectedFormat& format, const Conditions& changed) {
+/// What is missed by `findings` and not by `others`.
+bool cures(const RejectedFormat& format, const Plan& changed) {
   const Findings findings = judged(format, changed);
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    if (!format.findings[i].met && !findings[i].met) return false;
+  for (std::size_t i = 0; i < kRequirementCount; ++i) {
+    const auto requirement = static_cast<Requirement>(i);
+    if (format.findings.missed(requirement) && findings.missed(requirement)) return false;
   }
   return true;
 }
 
-/// The relations of plan_check.h that a changed input could break.
-bool is_possible(const Conditions& changed) {
-  constexpr double kMmPerMetre = 1000;
-  const Running& run = changed.run;
-  const bool shutter_fits =
-      run.shutter_kind == ShutterKind::angle || run.shutter_time_s * run.sensor_rate <= Rational(1);
-  return shutter_fits && changed.lens.focal_mm < changed.lens.focus_m * kMmPerMetre;
+bool passes(const RejectedFormat& format, const Plan& changed) {
+  return check_plan(changed, format.library).empty() && all_met(judged(format, changed));
 }
 
-bool passes(const RejectedFormat& format, const Conditions& changed) {
-  return is_possible(changed) && all_met(judged(format, changed));
+// ---- turning a dial ----------------------------------------------------------------------------
+
+std::string pointer_on(const ChangeInput& input, const RejectedFormat& format) {
+  const auto mark = input.pointer.find('#');
+  std::string pointer(input.pointer);
+  if (mark != std::string::npos) pointer.replace(mark, 1, std::to_string(format.line));
+  return pointer;
 }
+
+/// A step of a field as the value of its kind.
+FieldValue value_at(const FieldSpec& spec, std::int64_t step, std::int64_t steps_per_unit) {
+  switch (spec.kind) {
+    case FieldKind::whole:
+      return step;
+    case FieldKind::decimal:
+      return static_cast<double>(step) / static_cast<double>(steps_per_unit);
+    default:
+      return Rational(step, steps_per_unit);
+  }
+}
+
+double number_of(const FieldValue& value) {
+  if (const auto* whole = std::get_if<std::int64_t>(&value)) return static_cast<double>(*whole);
+  if (const auto* decimal = std::get_if<double>(&value)) return *decimal;
+  if (const auto* fraction = std::get_if<Rational>(&value)) return fraction->to_double();
+  return 0;
+}
+
+/// One's own copy of the chosen card, put in its place.
+Card& own_card(Plan& plan, const Catalogue& library) {
+  for (Card& card : plan.own.cards) {
+    if (card.id == plan.store.card) return card;
+  }
+  plan.own.cards.push_back(*find_row(library.cards, plan.store.card));
+  return plan.own.cards.back();
+}
+
+/// An input with its field at hand.
+class Turned {
+ public:
+  Turned(const RejectedFormat& format, const ChangeInput& input)
+      : format_(format), input_(input), pointer_(pointer_on(input, format)), plan_(format.plan) {
+    if (input.card_field != nullptr) {
+      card_ = input.card_field();
+    } else {
+      const auto place = find_field(pointer_);
+      plan_field_ = place->info;
+      line_ = place->line;
+    }
+  }
+
+  [[nodiscard]] const FieldSpec& spec() const {
+    return card_ != nullptr ? static_cast<const FieldSpec&>(*card_) : *plan_field_;
+  }
+  [[nodiscard]] double now() const {
+    if (input_.dial.now != nullptr) return input_.dial.now(format_.plan, format_.library);
+    if (card_ == nullptr) return number_of(plan_field_->read(format_.plan, line_));
+    Plan plan = format_.plan;
+    return number_of(card_->read(own_card(plan, format_.library), 0));
+  }
+  /// The plan at a step of the dial.
+  [[nodiscard]] const Plan& at(std::int64_t step) {
+    const FieldValue value = value_at(spec(), step, input_.dial.steps_per_unit);
+    if (card_ != nullptr) {
+      card_->write(own_card(plan_, format_.library), 0, value);
+    } else {
+      plan_field_->write(plan_, line_, value);
+    }
+    return plan_;
+  }
+  [[nodiscard]] std::string text_at(std::int64_t step) const {
+    return value_text(spec(), value_at(spec(), step, input_.dial.steps_per_unit));
+  }
+  [[nodiscard]] const std::string& pointer() const { return pointer_; }
+
+ private:
+  const RejectedFormat& format_;
+  const ChangeInput& input_;
+  std::string pointer_;
+  Plan plan_;
+  const Field<Card>* card_ = nullptr;
+  const FieldInfo* plan_field_ = nullptr;
+  std::size_t line_ = 0;
+};
 
 /// The steps a field's limits leave.
 std::int64_t lowest_step(const FieldSpec& spec, std::int64_t per_unit) {
@@ -57,106 +141,162 @@ std::int64_t highest_step(const FieldSpec& spec, std::int64_t per_unit) {
 /// Halves the way between a step that does not cure and one that does until they are neighbours.
 /// Nothing when the far end does not cure, or when what cures breaks another requirement: further
 /// along it would only break more.
-std::optional<Conditions> nearest_step(const RejectedFormat& format, const Dial& dial,
-                                       std::int64_t failing, std::int64_t curing) {
-  const auto at = [&](std::int64_t step) {
-    Conditions changed = format.conditions;
-    dial.set(changed, step, dial.steps_per_unit);
-    return changed;
-  };
-  if (!cures(format, at(curing))) return std::nullopt;
+std::optional<std::int64_t> nearest_step(const RejectedFormat& format, Turned& turned,
+                                         std::int64_t failing, std::int64_t curing) {
+  if (!cures(format, turned.at(curing))) return std::nullopt;
   while (std::abs(curing - failing) > 1) {
     const std::int64_t middle = failing + (curing - failing) / 2;
-    (cures(format, at(middle)) ? curing : failing) = middle;
+    (cures(format, turned.at(middle)) ? curing : failing) = middle;
   }
-  Conditions nearest = at(curing);
-  if (!passes(format, nearest)) return std::nullopt;
-  return nearest;
+  if (!passes(format, turned.at(curing))) return std::nullopt;
+  return curing;
 }
 
-std::optional<Conditions> turned(const RejectedFormat& format, const Lever& lever) {
-  if (lever.limits == nullptr) return std::nullopt;
-  const Dial& dial = lever.dial;
-  const double now = dial.now(format.conditions) * static_cast<double>(dial.steps_per_unit);
-  const std::int64_t lowest = lowest_step(*lever.limits(), dial.steps_per_unit);
-  const std::int64_t highest = highest_step(*lever.limits(), dial.steps_per_unit);
-  std::optional<Conditions> found;
-  const auto below = static_cast<std::int64_t>(std::floor(now));
-  const auto above = static_cast<std::int64_t>(std::ceil(now));
-  if (dial.down && lowest < above) found = nearest_step(format, dial, above, lowest);
-  if (!found && dial.up && below < highest) found = nearest_step(format, dial, below, highest);
-  return found;
+std::string now_text(const Turned& turned, const RejectedFormat& format, const ChangeInput& input) {
+  if (input.card_field != nullptr) return std::to_string(std::llround(turned.now()));
+  std::string text = field_text(format.plan, turned.pointer());
+  if (text.empty() && input.dial.now != nullptr) text = print_number(turned.now());
+  return text;
+}
+
+/// A change with how far it is from what is now, in the dial's unit.
+struct Candidate {
+  Change change;
+  double distance = 0;
+};
+
+std::optional<Candidate> turned_change(const RejectedFormat& format, const ChangeInput& input) {
+  const Dial& dial = input.dial;
+  if (dial.steps_per_unit == 0) return std::nullopt;
+  Turned turned(format, input);
+  const double steps = turned.now() * static_cast<double>(dial.steps_per_unit);
+  const std::int64_t lowest = lowest_step(turned.spec(), dial.steps_per_unit);
+  const std::int64_t highest = highest_step(turned.spec(), dial.steps_per_unit);
+  const auto below = static_cast<std::int64_t>(std::floor(steps));
+  const auto above = static_cast<std::int64_t>(std::ceil(steps));
+  std::optional<std::int64_t> found;
+  if (dial.down && lowest < above) found = nearest_step(format, turned, above, lowest);
+  if (!found && dial.up && below < highest) found = nearest_step(format, turned, below, highest);
+  if (!found) return std::nullopt;
+  Change change{.input = input.input,
+                .value = turned.text_at(*found),
+                .now = now_text(turned, format, input)};
+  if (input.card_field == nullptr) change.patch = {{turned.pointer(), change.value}};
+  return Candidate{std::move(change), std::abs(static_cast<double>(*found) - steps)};
+}
+
+// ---- trying settings ---------------------------------------------------------------------------
+
+/// Writes the fields; nothing is checked here.
+void write_patch(Plan& plan, const Patch& patch) {
+  for (const TypedField& field : patch) {
+    const auto place = find_field(field.pointer);
+    if (const auto value = value_from_text(*place->info, field.text)) {
+      place->info->write(plan, place->line, *value);
+    }
+  }
 }
 
 /// The first that passes; the smallest change stands first.
-std::optional<Conditions> first_setting(const RejectedFormat& format, const Lever& lever) {
-  if (lever.settings == nullptr) return std::nullopt;
-  for (const Conditions& setting : lever.settings(format)) {
-    if (passes(format, setting)) return setting;
+std::optional<Candidate> setting_change(const RejectedFormat& format, const ChangeInput& input) {
+  if (input.settings == nullptr) return std::nullopt;
+  for (Patch& patch : input.settings(format)) {
+    Plan changed = format.plan;
+    write_patch(changed, patch);
+    if (changed == format.plan || !passes(format, changed)) continue;
+    Change change{.input = input.input,
+                  .value = patch.front().text,
+                  .now = field_text(format.plan, patch.front().pointer)};
+    const auto value = parse_rational(change.value);
+    const auto now = parse_rational(change.now);
+    const double distance =
+        value && now ? std::abs(value->to_double() - now->to_double()) : 0;
+    change.patch = std::move(patch);
+    return Candidate{std::move(change),
+                     distance * static_cast<double>(std::max<std::int64_t>(
+                                    1, input.dial.steps_per_unit))};
   }
   return std::nullopt;
 }
 
-/// The plan with everything that conditions hold written back.
-Plan plan_under(const Plan& plan, const Conditions& conditions) {
-  Plan changed = plan;
-  changed.deliverable.frame_lines.front() = conditions.main;
-  changed.lens = conditions.lens;
-  changed.run = conditions.run;
-  changed.mandate = conditions.mandate;
-  changed.choose = conditions.choose;
-  changed.choose.cameras = plan.choose.cameras;
-  changed.store.card = conditions.card.id;
-  return changed;
-}
-
-std::string value_under(const RejectedFormat& format, const Lever& lever,
-                        const Conditions& conditions) {
-  if (lever.pointer.empty()) return std::to_string(std::llround(lever.dial.now(conditions)));
-  std::string text = field_text(plan_under(format.plan, conditions), lever.pointer);
-  // One that the plan leaves to the lens set.
-  if (text.empty() && lever.limits != nullptr) text = print_number(lever.dial.now(conditions));
-  return text;
-}
-
 /// Between a step of the dial and a listed setting, the one nearer to what is now.
-std::optional<Conditions> smallest(const RejectedFormat& format, const Lever& lever) {
-  std::optional<Conditions> step = turned(format, lever);
-  std::optional<Conditions> setting = first_setting(format, lever);
+std::optional<Candidate> smallest(const RejectedFormat& format, const ChangeInput& input) {
+  std::optional<Candidate> step = turned_change(format, input);
+  std::optional<Candidate> setting = setting_change(format, input);
   if (!step || !setting) return step ? step : setting;
-  const double now = lever.dial.now(format.conditions);
-  const auto distance = [&](const Conditions& of) { return std::abs(lever.dial.now(of) - now); };
-  return distance(*setting) <= distance(*step) ? setting : step;
+  return setting->distance <= step->distance ? setting : step;
 }
 
-bool may_help(const Lever& lever, const Findings& findings) {
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    const bool helped = (lever.helps >> i & 1U) != 0;
-    if (!findings[i].met && !helped) return false;
+bool may_help(const ChangeInput& input, const Findings& findings) {
+  for (std::size_t i = 0; i < kRequirementCount; ++i) {
+    const bool helped = (input.helps >> i & 1U) != 0;
+    if (findings.missed(static_cast<Requirement>(i)) && !helped) return false;
   }
   return true;
 }
 
-std::vector<Change> changes_for(const RejectedFormat& format) {
-  std::vector<Change> changes;
-  for (const Lever& lever : change_levers()) {
-    if (!may_help(lever, format.findings)) continue;
-    const auto changed = smallest(format, lever);
-    if (!changed) continue;
-    changes.push_back({.input = lever.input,
-                       .value = value_under(format, lever, *changed),
-                       .now = value_under(format, lever, format.conditions)});
+std::size_t worst_line(const Findings& findings) {
+  for (std::size_t i = 0; i < kRequirementCount; ++i) {
+    const auto requirement = static_cast<Requirement>(i);
+    if (!findings.missed(requirement) || !requirement_info(requirement).of_a_line) continue;
+    return findings[requirement].line;
   }
-  return changes;
+  return 0;
 }
 
-/// One's own copy of the chosen card with one figure changed.
-void put_own_card(Plan& plan, const Catalogue& catalogue, const Change& change) {
-  Card card = *find_row(plan.own.cards, catalogue.cards, plan.store.card);
-  const auto figure = parse_rational(change.value).value_or(0).floor();
-  (change.input == Input::card_speed ? card.write_bytes_per_s : card.capacity_bytes) = figure;
-  std::erase_if(plan.own.cards, [&](const Card& own) { return own.id == card.id; });
-  plan.own.cards.push_back(std::move(card));
+/// The format by its ids; nothing when the catalogue has no such rows.
+std::optional<FormatRows> rows_of(const Plan& plan, const Catalogue& catalogue,
+                                  const FormatChoice& format) {
+  FormatRows rows;
+  rows.camera = find_row(plan.own.cameras, catalogue.cameras, format.camera);
+  if (rows.camera != nullptr) rows.mode = find_row(rows.camera->modes, format.mode);
+  if (rows.mode != nullptr) rows.recording = find_row(rows.mode->recordings, format.recording);
+  rows.codec = find_row(plan.own.codecs, catalogue.codecs, format.codec);
+  if (rows.recording == nullptr || rows.codec == nullptr) return std::nullopt;
+  return rows;
+}
+
+std::optional<RejectedFormat> rejected(const Plan& plan, const Catalogue& catalogue,
+                                       const FormatChoice& format) {
+  const auto rows = rows_of(plan, catalogue, format);
+  if (!rows) return std::nullopt;
+  RejectedFormat result{.plan = plan, .library = catalogue, .rows = *rows, .findings = {}};
+  result.findings = judged(result, plan);
+  result.line = worst_line(result.findings);
+  if (all_met(result.findings)) return std::nullopt;
+  return result;
+}
+
+// ---- ways out of an empty list -----------------------------------------------------------------
+
+/// The best of what the changed plan accepts.
+std::optional<WayOut> way_out(const Plan& plan, const Catalogue& catalogue, const Change& change) {
+  const auto changed = with_change(plan, catalogue, change);
+  if (!changed) return std::nullopt;
+  const Ranking ranking = rank(*changed, catalogue);
+  if (ranking.accepted == 0) return std::nullopt;
+  return WayOut{ranking.formats.front().format, change, ranking.accepted};
+}
+
+/// Formats are tried from the nearest to passing on; more than these would take too long.
+constexpr std::size_t kFormatsTried = 24;
+
+std::optional<Change> smallest_over(const Plan& plan, const Catalogue& catalogue,
+                                    std::span<const RankedFormat> formats,
+                                    const ChangeInput& input) {
+  std::optional<Candidate> least;
+  std::size_t tried = 0;
+  for (const RankedFormat& format : formats) {
+    if (tried == kFormatsTried) break;
+    if (!may_help(input, format.figures.findings)) continue;
+    const auto judged = rejected(plan, catalogue, format.format);
+    if (!judged) continue;
+    ++tried;
+    auto found = smallest(*judged, input);
+    if (found && (!least || found->distance < least->distance)) least = std::move(found);
+    if (least && input.dial.steps_per_unit == 0 && least->distance == 0) break;
+  }
+  return least ? std::optional(least->change) : std::nullopt;
 }
 
 /// Thousandths read better as decimals; other rates only have their exact fraction.
@@ -167,69 +307,91 @@ std::string number_shown(const FieldSpec& spec, Rational number) {
   return decimal ? print_number(number.to_double()) : print_rational(number);
 }
 
+const FieldSpec& spec_of(const ChangeInput& input) {
+  if (input.card_field != nullptr) return *input.card_field();
+  std::string pointer(input.pointer);
+  const auto mark = pointer.find('#');
+  if (mark != std::string::npos) pointer.replace(mark, 1, "0");
+  return *find_field(pointer)->info;
+}
+
 /// The value as people read it, without its unit.
-std::string shown(const Lever& lever, const std::string& value) {
-  if (value.empty()) return "none";
-  const auto number = parse_rational(value);
-  const FieldSpec& spec =
-      lever.limits != nullptr ? *lever.limits() : *find_field(lever.pointer)->info;
-  if (number && lever.limits != nullptr) return number_shown(spec, *number);
+std::string shown(const ChangeInput& input, const std::string& value) {
+  const FieldSpec& spec = spec_of(input);
+  if (value.empty()) return spec.ids == IdList::commission ? "as the deliverable asks" : "none";
   if (spec.kind == FieldKind::flag) return value == "true" ? "yes" : "no";
   for (const ChoiceName& choice : spec.choices) {
     if (choice.token == value) return std::string(choice.label);
   }
-  return value;
+  const auto number = parse_rational(value);
+  return number && spec.kind != FieldKind::id ? number_shown(spec, *number) : value;
+}
+
+/// One's own copy of the chosen card with one figure changed.
+void put_own_card(Plan& plan, const Catalogue& catalogue, const Change& change) {
+  const Field<Card>& field = *input_row(change.input).card_field();
+  if (const auto value = value_from_text(field, change.value)) {
+    field.write(own_card(plan, catalogue), 0, *value);
+  }
 }
 
 }  // namespace
 
 std::vector<Change> smallest_changes(const Plan& plan, const Catalogue& catalogue,
                                      const FormatChoice& format) {
-  const Camera* camera = find_row(plan.own.cameras, catalogue.cameras, format.camera);
-  const SensorMode* mode = camera == nullptr ? nullptr : find_row(camera->modes, format.mode);
-  const Recording* recording =
-      mode == nullptr ? nullptr : find_row(mode->recordings, format.recording);
-  const Codec* codec = find_row(plan.own.codecs, catalogue.codecs, format.codec);
-  if (recording == nullptr || codec == nullptr) return {};
-  RejectedFormat rejected{.plan = plan,
-                          .library = catalogue,
-                          .mode = *mode,
-                          .recording = *recording,
-                          .codec = *codec,
-                          .conditions = conditions_of(plan, catalogue),
-                          .findings = {}};
-  rejected.findings = judged(rejected, rejected.conditions);
-  if (all_met(rejected.findings)) return {};
-  return changes_for(rejected);
+  const auto judged = rejected(plan, catalogue, format);
+  std::vector<Change> changes;
+  if (!judged) return changes;
+  for (const ChangeInput& input : change_inputs()) {
+    if (!may_help(input, judged->findings)) continue;
+    if (auto found = smallest(*judged, input)) changes.push_back(std::move(found->change));
+  }
+  return changes;
 }
 
-Checked<Plan> with_change(const Plan& plan, const Catalogue& catalogue, const FormatChoice& format,
-                          const Change& change) {
+std::vector<WayOut> ways_out(const Plan& plan, const Catalogue& catalogue, const Ranking& ranking) {
+  std::vector<WayOut> ways;
+  if (ranking.accepted > 0) return ways;
+  for (const ChangeInput& input : change_inputs()) {
+    const auto change = smallest_over(plan, catalogue, ranking.formats, input);
+    if (!change) continue;
+    if (auto way = way_out(plan, catalogue, *change)) ways.push_back(std::move(*way));
+  }
+  std::stable_sort(ways.begin(), ways.end(), [](const WayOut& a, const WayOut& b) {
+    return a.would_pass > b.would_pass;
+  });
+  return ways;
+}
+
+Checked<Plan> with_change(const Plan& plan, const Catalogue& catalogue, const Change& change) {
   Plan changed = plan;
-  changed.format = format;
-  const std::string_view pointer = lever_of(change.input).pointer;
-  if (pointer.empty()) {
+  if (change.patch.empty()) {
     put_own_card(changed, catalogue, change);
   } else {
-    const auto place = find_field(pointer);
-    if (const auto value = value_from_text(*place->info, change.value)) {
-      place->info->write(changed, place->line, *value);
-    }
+    write_patch(changed, change.patch);
   }
   Problems problems = check_plan(changed, catalogue);
   if (!problems.empty()) return tl::make_unexpected(std::move(problems));
   return changed;
 }
 
-std::string_view input_key(Input input) { return lever_of(input).key; }
-std::string_view input_unit(Input input) { return lever_of(input).unit; }
-std::string_view input_pointer(Input input) { return lever_of(input).pointer; }
+Checked<Plan> with_change(const Plan& plan, const Catalogue& catalogue, const FormatChoice& format,
+                          const Change& change) {
+  Plan chosen = plan;
+  chosen.format = format;
+  return with_change(chosen, catalogue, change);
+}
+
+std::string_view input_key(Input input) { return input_row(input).key; }
+std::string_view input_unit(Input input) { return input_row(input).unit; }
+std::string_view input_pointer(Input input) { return input_row(input).pointer; }
 
 std::string change_text(const Change& change) {
-  const Lever& lever = lever_of(change.input);
-  const std::string unit = lever.unit.empty() ? "" : " " + std::string(lever.unit);
-  return std::string(lever.label) + ": " + shown(lever, change.value) + unit + " instead of " +
-         shown(lever, change.now) + unit;
+  const ChangeInput& input = input_row(change.input);
+  const std::string unit = input.unit.empty() ? "" : " " + std::string(input.unit);
+  const std::string now = shown(input, change.now);
+  return std::string(input.label) + ": " + shown(input, change.value) + unit + " instead of " +
+         now + (change.now.empty() ? "" : unit);
 }
 
 }  // namespace widegate

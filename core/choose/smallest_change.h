@@ -1,5 +1,6 @@
 // What would have to change for a rejected format to pass: for each input, the smallest change of
-// that one input alone. Judging is format_figures.h's; this file turns one dial at a time.
+// that one input alone, as fields to set. Judging is format_figures.h's; this file turns one dial
+// at a time.
 #pragma once
 
 #include <cstdint>
@@ -8,30 +9,46 @@
 #include <vector>
 
 #include "core/catalogue.h"
+#include "core/choose/ranking.h"
 #include "core/plan.h"
+#include "core/plan_fields.h"
 #include "core/problem.h"
 
 namespace widegate {
 
 /// The inputs that are tried, in this order.
 enum class Input : std::uint8_t {
-  image_circle,       ///< A lens with a larger circle, to a hundredth of a millimetre.
-  focal_length,       ///< Another lens of the set; the nearest in proportion.
-  lens_set,           ///< Another set with this focal length; the one with the smallest circle.
-  squeeze,            ///< More squeeze, to a hundredth.
-  must_cover,         ///< A smaller area to be covered.
-  protection,         ///< Less or more of it, to a thousandth.
-  sensor_rate,        ///< A lower rate, exact where the limit is a rate that can be set, otherwise
-                      ///< to a thousandth; for a codec with a table of rates the nearest of these.
-  audio_channels,     ///< Fewer.
-  card,               ///< Another card of the library; the slowest that serves.
-  card_speed,         ///< The same card, but writing faster.
-  card_capacity,      ///< The same card, but larger.
-  mandate,            ///< Fewer photosites required.
-  mandate_across,     ///< Fewer required across.
-  must_meet_mandate,  ///< No mandate, where lowering one figure is not enough.
-  min_minutes,        ///< Fewer minutes wanted on a card, to a hundredth.
-  min_push_in,        ///< Less push-in wanted, to a hundredth of a percent.
+  image_circle,     ///< A lens with a larger circle, to a hundredth of a millimetre.
+  focal_length,     ///< Another lens of the set; the nearest in proportion.
+  lens_set,         ///< Another set with this focal length; the one with the smallest circle.
+  squeeze,          ///< The squeeze that is taken out in camera.
+  must_cover,       ///< A smaller area to be covered.
+  protection,       ///< Less or more of it, to a thousandth.
+  sensor_rate,      ///< A lower rate, exact where the limit is a rate that can be set, otherwise
+                    ///< to a thousandth; for a codec with a table of rates the nearest of these.
+  audio_channels,   ///< Fewer.
+  card,             ///< Another card of the library; the slowest that serves.
+  card_speed,       ///< The same card, but writing faster.
+  card_capacity,    ///< The same card, but larger.
+  deliverable,      ///< A smaller raster that is usual.
+  commission,       ///< Another commission; the one that asks for most.
+  photosites,       ///< Fewer required.
+  recorded_width,   ///< Fewer pixels required across.
+  recorded_height,  ///< Fewer required down.
+  upscaling,        ///< More of it allowed, to a hundredth.
+  bit_depth,        ///< Fewer bits required.
+  chroma,           ///< Less of it required.
+  sensor_raw,       ///< Raw and pictures alike.
+  compression,      ///< A stronger one allowed, to a tenth.
+  lossless,         ///< Losses allowed.
+  intra,            ///< Frames coded from their neighbours allowed.
+  plays_at_once,    ///< What has to be converted allowed.
+  desqueeze_wish,   ///< De-squeezed in camera or not.
+  protection_asked, ///< Less of it required, to a thousandth.
+  weights,          ///< Other weights than the soonest edit's, which ask for what plays at once.
+  min_minutes,      ///< Fewer minutes wanted on a card, to a hundredth.
+  min_push_in,      ///< Less push-in wanted, to a hundredth of a percent.
+  min_room,         ///< Less room wanted, to a hundredth of a percent.
 };
 
 /// One change that alone makes the format pass; no smaller step of this input does.
@@ -39,7 +56,8 @@ struct Change {
   Input input = Input::image_circle;
   std::string value;  ///< As with_field() reads it; a whole number for the card's own figures.
   std::string now;    ///< What it is now, likewise.
-  friend bool operator==(const Change&, const Change&) = default;
+  /// The fields to set, as with_fields() reads them; empty for a figure of the card itself.
+  std::vector<TypedField> patch;
 };
 
 /// Every input that can make a rejected format pass by itself, each verified by judging the format
@@ -49,10 +67,27 @@ struct Change {
 [[nodiscard]] std::vector<Change> smallest_changes(const Plan& plan, const Catalogue& catalogue,
                                                    const FormatChoice& format);
 
+/// A change and the format that it lets pass.
+struct WayOut {
+  FormatChoice format;
+  Change change;
+  std::size_t would_pass = 0;  ///< Formats that the change lets pass.
+};
+
+/// For a ranking that accepts nothing: of every input, the change that is smallest over the
+/// formats, with the best format it lets pass. Those that let most pass stand first.
+/// @param ranking  of this plan and catalogue.
+[[nodiscard]] std::vector<WayOut> ways_out(const Plan& plan, const Catalogue& catalogue,
+                                           const Ranking& ranking);
+
 /// The plan with this format chosen and the change made, checked as a whole. A change of the card's
 /// own figures puts a card of one's own, with the same id, into the plan.
 [[nodiscard]] Checked<Plan> with_change(const Plan& plan, const Catalogue& catalogue,
                                         const FormatChoice& format, const Change& change);
+
+/// The plan with the change made and its own format kept, checked as a whole.
+[[nodiscard]] Checked<Plan> with_change(const Plan& plan, const Catalogue& catalogue,
+                                        const Change& change);
 
 /// Stable key of the input ("image_circle"), its unit ("mm", "" for none), and the pointer of the
 /// plan's field ("" for the card's own figures).

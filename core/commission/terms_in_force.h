@@ -12,19 +12,6 @@
 
 namespace widegate {
 
-/// Width and height of a picture in pixels, exact.
-struct PictureSize {
-  Rational width = 0;
-  Rational height = 0;
-};
-
-/// The largest picture of this aspect ratio inside a raster.
-[[nodiscard]] PictureSize fitted(Rational aspect, std::int64_t width_pixels,
-                                 std::int64_t height_pixels);
-
-/// The picture of one frame line as it is delivered: in its own raster, else in the deliverable's.
-[[nodiscard]] PictureSize delivered_picture(const Deliverable& deliverable, const FrameLine& line);
-
 /// Every requirement with its number; 0, nothing, false and `either` are not asked for.
 struct TermsInForce {
   std::string_view name;  ///< Of the commission, for people.

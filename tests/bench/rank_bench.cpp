@@ -4,8 +4,8 @@
 #include <string>
 
 #include "core/catalogue_json.h"
-#include "core/choose.h"
-#include "core/smallest_change.h"
+#include "core/choose/ranking.h"
+#include "core/choose/smallest_change.h"
 #include "tests/bench/bench.h"
 
 namespace widegate::bench {

@@ -11,8 +11,8 @@
 #include <vector>
 
 #include "core/catalogue_json.h"
-#include "core/choose.h"
-#include "core/smallest_change.h"
+#include "core/choose/ranking.h"
+#include "core/choose/smallest_change.h"
 #include "core/text.h"
 #include "tests/core/choose_sample.h"
 

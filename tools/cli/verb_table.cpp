@@ -2,7 +2,7 @@
 // spreadsheet.
 #include <map>
 
-#include "core/choose.h"
+#include "core/choose/ranking.h"
 #include "core/evaluate.h"
 #include "core/plan_csv.h"
 #include "core/ranking_csv.h"
