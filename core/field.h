@@ -45,6 +45,7 @@ enum class IdList {
   tape,
   checksum,
   commission,
+  card_kind,  ///< What cards and cameras have in common: names no row.
 };
 
 /// One enumerator of a choice, in the order of the enumeration.
