@@ -28,7 +28,8 @@ std::vector<Row> merged_rows(std::vector<Row> base, std::vector<Row> added) {
 // The lists of `added` are moved from, which the check does not see through the binding.
 // NOLINTNEXTLINE(performance-unnecessary-value-param)
 Catalogue merged_catalogue(Catalogue base, Catalogue added) {
-  auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] = added;
+  auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers,
+         commissions] = added;
   return {.cameras = merged_rows(std::move(base.cameras), std::move(cameras)),
           .lens_sets = merged_rows(std::move(base.lens_sets), std::move(lens_sets)),
           .codecs = merged_rows(std::move(base.codecs), std::move(codecs)),
@@ -37,7 +38,8 @@ Catalogue merged_catalogue(Catalogue base, Catalogue added) {
           .drives = merged_rows(std::move(base.drives), std::move(drives)),
           .tapes = merged_rows(std::move(base.tapes), std::move(tapes)),
           .checksums = merged_rows(std::move(base.checksums), std::move(checksums)),
-          .containers = merged_rows(std::move(base.containers), std::move(containers))};
+          .containers = merged_rows(std::move(base.containers), std::move(containers)),
+          .commissions = merged_rows(std::move(base.commissions), std::move(commissions))};
 }
 
 }  // namespace widegate

@@ -16,25 +16,32 @@ std::string span_words(Span span, int decimals) {
   return least == most ? least : least + "–" + most;
 }
 
-std::string figure_words(const FormatFigures& figures) {
-  std::string text = short_number(figures.frame_photosites / 1e6, 1) + " MP";
+std::string figure_words(const RankedFormat& format) {
+  const FormatFigures& figures = format.figures;
+  std::string text = std::to_string(figures.recorded_width_pixels) + " × " +
+                     std::to_string(figures.recorded_height_pixels) + " · " +
+                     short_number(figures.upscaling.scale, 2) + "× · " +
+                     short_number(format.picture.true_pixels / 1e6, 1) + " true MP";
   if (figures.rate_ceiling) {
     text += " · to " + short_number(figures.rate_ceiling->to_double(), 2) + " fps";
   }
   if (figures.minutes_per_card) {
     text += " · " + span_words(*figures.minutes_per_card, 0) + " min on a card";
   }
+  for (std::size_t i = 0; i < kCautionCount; ++i) {
+    const auto caution = static_cast<Caution>(i);
+    if (figures.cautions.has(caution)) text += ". Caution: " + std::string(caution_info(caution).words);
+  }
   return text;
 }
 
 std::string reason_words(const FormatFigures& figures) {
   std::string text;
-  for (std::size_t i = 0; i < kRequirementCount; ++i) {
-    const Finding& finding = figures.findings[i];
-    if (!finding.applies || finding.met) continue;
+  for_each_asked(figures.findings, [&](Requirement requirement, const Finding& finding) {
+    if (!finding.missed()) return;
     if (!text.empty()) text += ". ";
-    text += reason_text(static_cast<Requirement>(i), finding);
-  }
+    text += reason_text(requirement, finding);
+  });
   return text;
 }
 
@@ -75,7 +82,7 @@ RankingRow make_row(const App& app, const RankedFormat& ranked) {
     row.shares[i] = static_cast<float>(ranked.shares[i]);
   }
   put_names(row, app);
-  row.words = ranked.accepted ? figure_words(ranked.figures) : reason_words(ranked.figures);
+  row.words = ranked.accepted ? figure_words(ranked) : reason_words(ranked.figures);
   if (ranked.on_pareto_front) row.words += " · best trade-off";
   return row;
 }

@@ -26,7 +26,7 @@ struct RankingRow {
   bool accepted = false;
   bool on_front = false;  ///< No other is as good in everything and better in one thing.
   bool chosen = false;    ///< It is the plan's.
-  std::array<float, kCriterionCount> shares{};  ///< Area, pixels, speed, data; of the best, 0 to 1.
+  std::array<float, kCriterionCount> shares{};  ///< In the order of Criterion, 0 to 1.
 };
 
 struct RankingRows {

@@ -101,8 +101,8 @@ constexpr auto kFields = std::to_array<FieldRow>({
     {"/run/base_angle_deg", kAngles},
     {"/run/shutter_time_s", kTimes},
     {"/run/mains_hz", kMains},
-    {"/mandate/photosites", kPhotosites},
-    {"/mandate/photosites_across", kAcross},
+    {"/commission/photosites", kPhotosites},
+    {"/commission/recorded_width_pixels", kAcross},
     {"/deliverable/width_pixels", kWidths},
     {"/deliverable/height_pixels", kHeights},
 });

@@ -72,7 +72,7 @@ struct Conditions {
   const Card* card = nullptr;
   Rational squeeze = 1;
   TermsInForce terms;
-  std::optional<View> view;  ///< Nothing: every format has the plan's lens.
+  std::optional<View> view = {};  ///< Nothing: every format has the plan's lens.
 
   [[nodiscard]] std::span<const FrameLine> lines() const {
     return plan->deliverable.frame_lines;
@@ -94,7 +94,7 @@ struct FormatRows {
 /// The lens that a sensor mode is judged with.
 struct LensThere {
   double focal_mm = 0;
-  std::optional<double> image_circle_mm;
+  std::optional<double> image_circle_mm = {};
   double view_ratio = 1;  ///< Width seen over the width wanted.
 };
 

@@ -115,9 +115,9 @@ struct RequirementInfo {
   Requirement requirement;
   std::string_view key;       ///< In JSON and CSV: "cover".
   std::string_view label;     ///< For people: "Image circle".
-  std::string_view unit;      ///< Of have, need and margin; empty for plain numbers.
-  std::string_view unit_key;  ///< The unit as the end of a key: "mm", "fps"; may be empty.
-  int decimals;               ///< When shown to people.
+  std::string_view unit = {};      ///< Of have, need and margin; empty for plain numbers.
+  std::string_view unit_key = {};  ///< The unit as the end of a key: "mm", "fps"; may be empty.
+  int decimals = 0;  ///< When shown to people.
   Comparison comparison = Comparison::at_least;
   double margin_per_unit = 1;  ///< Margin over have - need.
   bool of_a_line = false;      ///< Finding::line says which.

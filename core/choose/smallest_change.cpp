@@ -54,14 +54,11 @@ std::string pointer_on(const ChangeInput& input, const RejectedFormat& format) {
 
 /// A step of a field as the value of its kind.
 FieldValue value_at(const FieldSpec& spec, std::int64_t step, std::int64_t steps_per_unit) {
-  switch (spec.kind) {
-    case FieldKind::whole:
-      return step;
-    case FieldKind::decimal:
-      return static_cast<double>(step) / static_cast<double>(steps_per_unit);
-    default:
-      return Rational(step, steps_per_unit);
+  if (spec.kind == FieldKind::whole) return step;
+  if (spec.kind == FieldKind::decimal) {
+    return static_cast<double>(step) / static_cast<double>(steps_per_unit);
   }
+  return Rational(step, steps_per_unit);
 }
 
 double number_of(const FieldValue& value) {

@@ -57,7 +57,7 @@ struct Change {
   std::string value;  ///< As with_field() reads it; a whole number for the card's own figures.
   std::string now;    ///< What it is now, likewise.
   /// The fields to set, as with_fields() reads them; empty for a figure of the card itself.
-  std::vector<TypedField> patch;
+  std::vector<TypedField> patch = {};
 };
 
 /// Every input that can make a rejected format pass by itself, each verified by judging the format

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdint>
 
+#include "core/choose/binding.h"
 #include "core/plan_fields.h"
 #include "core/text.h"
 #include "tools/cli/text_table.h"
@@ -18,30 +19,32 @@ std::string right(std::string_view text, std::size_t width) {
 
 /// The figures of one format, or the two lines above them.
 struct FigureLine {
-  std::string score, front, area, pixels, rate, data, minutes;
+  std::string score, front, area, pixels, raster, scale, rate, data;
 };
 
 std::string line_of(const FigureLine& cells) {
-  return std::string(kPlaceWidth + 2, ' ') + right(cells.score, 6) + right(cells.front, 7) +
-         right(cells.area, 9) + right(cells.pixels, 8) + right(cells.rate, 11) +
-         right(cells.data, 13) + right(cells.minutes, 12);
+  return std::string(kPlaceWidth, ' ') + right(cells.score, 6) + right(cells.front, 7) +
+         right(cells.area, 8) + right(cells.pixels, 7) + right(cells.raster, 12) +
+         right(cells.scale, 9) + right(cells.rate, 9) + right(cells.data, 11);
 }
 
 void add_figure_heads(TextTable& table) {
   table.line(line_of({.score = "score",
                       .front = "Pareto",
                       .area = "area",
-                      .pixels = "frame",
+                      .pixels = "true",
+                      .raster = "recorded",
+                      .scale = "enlarged",
                       .rate = "up to",
-                      .data = "data rate",
-                      .minutes = "on a card"}));
+                      .data = "data rate"}));
   table.line(line_of({.score = "",
                       .front = "front",
                       .area = "mm2",
                       .pixels = "MP",
+                      .raster = "pixels",
+                      .scale = "times",
                       .rate = "fps",
-                      .data = "Mbit/s",
-                      .minutes = "min"}));
+                      .data = "Mbit/s"}));
 }
 
 std::string figures_text(const RankedFormat& format) {
@@ -51,30 +54,59 @@ std::string figures_text(const RankedFormat& format) {
   return line_of(
       {.score = format.accepted ? print_fixed(format.score, 3) : "",
        .front = format.on_pareto_front ? "yes" : "",
-       .area = print_fixed(figures.frame_area_mm2, 1),
-       .pixels = print_fixed(figures.frame_photosites * kMega, 2),
+       .area = print_fixed(format.picture.area_mm2, 1),
+       .pixels = print_fixed(format.picture.true_pixels * kMega, 2),
+       .raster = std::to_string(figures.recorded_width_pixels) + "x" +
+                 std::to_string(figures.recorded_height_pixels),
+       .scale = print_fixed(figures.upscaling.scale, 3),
        .rate = ceiling ? print_fixed(ceiling->to_double(), 2) : "any",
-       .data = figures.bytes_per_s ? print_fixed(8 * kMega * figures.bytes_per_s->most, 1) : "-",
-       .minutes =
-           figures.minutes_per_card ? print_fixed(figures.minutes_per_card->least, 1) : "-"});
+       .data = figures.bytes_per_s ? print_fixed(8 * kMega * figures.bytes_per_s->most, 1) : "-"});
 }
 
 std::string ids_text(const FormatChoice& format) {
   return format.camera + " / " + format.mode + " / " + format.recording + " / " + format.codec;
 }
 
-void add_reasons(TextTable& table, const RankedFormat& format, const std::vector<Change>& changes) {
-  for (std::size_t i = 0; i < format.figures.findings.size(); ++i) {
-    const Finding& finding = format.figures.findings[i];
-    if (!finding.met) table.marked("  fails", reason_text(static_cast<Requirement>(i), finding));
+void add_cautions(TextTable& table, Cautions cautions) {
+  for (std::size_t i = 0; i < kCautionCount; ++i) {
+    const auto caution = static_cast<Caution>(i);
+    if (cautions.has(caution)) table.marked("  caution", caution_info(caution).words);
   }
+}
+
+void add_reasons(TextTable& table, const RankedFormat& format, const std::vector<Change>& changes) {
+  for_each_asked(format.figures.findings, [&](Requirement requirement, const Finding& finding) {
+    if (finding.missed()) table.marked("  fails", reason_text(requirement, finding));
+  });
   for (const Change& change : changes) table.marked("  change", change_text(change));
   if (changes.empty()) table.marked("  change", "no single one is enough");
   table.line("");
 }
 
+std::string counted(std::size_t formats) {
+  return print_grouped(static_cast<std::int64_t>(formats));
+}
+
+/// What binds when nothing passes, and what would let something pass.
+void add_binding(TextTable& table, const Ranking& ranking, std::span<const WayOut> ways) {
+  constexpr std::size_t kMostShown = 6;
+  const auto bindings = what_binds(ranking.formats);
+  table.section("Nothing passes. What binds");
+  for (std::size_t i = 0; i < std::min(kMostShown, bindings.size()); ++i) {
+    const Binding& binding = bindings[i];
+    table.row(binding.label(), counted(binding.would_pass) + " would pass without it; " +
+                                   counted(binding.missed_by) + " miss it");
+  }
+  if (ways.empty()) return table.paragraph("No single change lets anything pass.");
+  table.section("Smallest changes that let something pass");
+  for (const WayOut& way : ways) {
+    table.marked("  change", change_text(way.change) + ": " + counted(way.would_pass) +
+                                 " pass, first " + ids_text(way.format));
+  }
+}
+
 bool is_asked_for(const FieldInfo& field) {
-  return field.pointer.starts_with("/choose/") || field.pointer.starts_with("/mandate/") ||
+  return field.pointer.starts_with("/choose/") || field.pointer.starts_with("/commission/") ||
          field.pointer == "/run/sensor_rate";
 }
 
@@ -85,23 +117,40 @@ std::string value_in_words(const Plan& plan, const FieldInfo& field) {
   for (const ChoiceName& choice : field.choices) {
     if (choice.token == text) return std::string(choice.label);
   }
+  if (text.empty()) {
+    return field.ids == IdList::commission ? "Follows the deliverable" : "";
+  }
   const auto number = parse_rational(text);
   const bool count = field.kind == FieldKind::whole && number;
   const std::string unit = field.unit.empty() ? "" : " " + std::string(field.unit);
   return (count ? print_grouped(number->num()) : text) + unit;
 }
 
+std::string_view lens_words(LensGiven given) {
+  constexpr std::string_view kWords[] = {
+      "at the same view: each with the nearest focal length of the set",
+      "with the same lens",
+      "with the same lens: only one camera is considered",
+      "with the same lens: it is not of a set, or its circle is your own",
+      "with the same lens: the plan's camera is not considered",
+      "with the same lens: it does not cover the plan's own format"};
+  return kWords[static_cast<std::size_t>(given)];
+}
+
 void add_question(TextTable& table, const Plan& plan, const Ranking& ranking) {
-  const auto count = [](std::size_t formats) {
-    return print_grouped(static_cast<std::int64_t>(formats));
-  };
   const std::size_t considered = ranking.formats.size();
-  table.paragraph(count(considered) + " formats: " + count(ranking.accepted) + " accepted, " +
-                  count(considered - ranking.accepted) + " rejected");
+  table.paragraph(counted(considered) + " formats: " + counted(ranking.accepted) + " accepted, " +
+                  counted(considered - ranking.accepted) + " rejected");
+  if (ranking.accepted > 0 && ranking.without_caution == 0) {
+    table.paragraph("Every format that is accepted carries a caution.");
+  }
   table.section("Asked for");
   for (const FieldInfo& field : plan_fields()) {
-    if (is_asked_for(field)) table.row(field.label, value_in_words(plan, field));
+    if (!is_asked_for(field)) continue;
+    const std::string words = value_in_words(plan, field);
+    if (!words.empty()) table.row(field.label, words);
   }
+  table.row("Compared", lens_words(ranking.lens_given));
   if (!ranking.cover_known) {
     table.row("Image circle", "not known: cover rejects nothing. Ask the maker or test the lens.");
   }
@@ -111,9 +160,11 @@ void add_question(TextTable& table, const Plan& plan, const Ranking& ranking) {
 
 std::string ranking_table(const Plan& plan, const Ranking& ranking,
                           std::span<const RankedFormat> shown,
-                          std::span<const std::vector<Change>> changes) {
+                          std::span<const std::vector<Change>> changes,
+                          std::span<const WayOut> ways) {
   TextTable table;
   add_question(table, plan, ranking);
+  if (ranking.accepted == 0) add_binding(table, ranking, ways);
   if (!shown.empty()) {
     table.section(shown.front().accepted ? "Accepted, best first" : "Rejected");
     add_figure_heads(table);
@@ -122,9 +173,14 @@ std::string ranking_table(const Plan& plan, const Ranking& ranking,
     const RankedFormat& format = shown[i];
     if (i > 0 && !format.accepted && shown[i - 1].accepted) table.section("Rejected");
     const std::string place = format.accepted ? std::to_string(i + 1) : "-";
-    table.marked(right(place, kPlaceWidth), ids_text(format.format));
+    const char* as_good = format.as_good && i > 0 ? "  (as good as the first)" : "";
+    table.marked(right(place, kPlaceWidth), ids_text(format.format) + as_good);
     table.line(figures_text(format));
-    if (!format.accepted) add_reasons(table, format, changes[i]);
+    if (format.accepted) {
+      add_cautions(table, format.figures.cautions);
+    } else {
+      add_reasons(table, format, changes[i]);
+    }
   }
   if (shown.size() < ranking.formats.size()) {
     table.section("Not all are listed: --limit sets how many, --rejected lists the others.");

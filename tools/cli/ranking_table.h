@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "core/choose/ranking.h"
-#include "core/plan.h"
 #include "core/choose/smallest_change.h"
+#include "core/plan.h"
 
 namespace widegate::cli {
 
@@ -15,8 +15,10 @@ namespace widegate::cli {
 /// a range of data, the smaller of minutes), and for each rejected one its reasons and changes.
 /// @param ranking  a ranking without problems; `shown` are rows of it, in its order.
 /// @param changes  for each row shown its smallest_changes().
+/// @param ways     ways_out(), for a ranking that accepts nothing.
 [[nodiscard]] std::string ranking_table(const Plan& plan, const Ranking& ranking,
                                         std::span<const RankedFormat> shown,
-                                        std::span<const std::vector<Change>> changes);
+                                        std::span<const std::vector<Change>> changes,
+                                        std::span<const WayOut> ways);
 
 }  // namespace widegate::cli

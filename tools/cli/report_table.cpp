@@ -143,11 +143,27 @@ void add_see(TextTable& table, const Plan& plan, const Report& report, const Cat
   table.row("Circle of confusion", with_unit(see.circle_of_confusion_mm, 4, "mm"));
 }
 
-std::string mandate_text(const MandateFigures& mandate) {
-  if (mandate.required == 0) return "none";
-  return std::string(mandate.met ? "met" : "NOT MET") + ": " +
-         print_grouped(std::llround(mandate.have)) + " of " + print_grouped(mandate.required) +
-         " (mode " + print_grouped(std::llround(mandate.mode_have)) + ")";
+/// Both counts, whichever the commission goes by.
+std::string photosites_text(const MandateFigures& mandate) {
+  const auto count = [](double photosites) { return print_grouped(std::llround(photosites)); };
+  return count(mandate.mode_have) + " in the mode, " + count(mandate.frame_have) +
+         " in the frame line";
+}
+
+void add_commission(TextTable& table, const Report& report) {
+  table.section("Asked for");
+  table.row("Commission", report.commission.name);
+  for_each_asked(report.commission.findings, [&](Requirement requirement, const Finding& finding) {
+    const RequirementInfo& info = requirement_info(requirement);
+    const bool several = report.frames.size() > 1 && info.of_a_line;
+    const std::string line = several ? " (" + report.frames[finding.line].name + ")" : "";
+    const char* met = finding.met == Met::met      ? "met: "
+                      : finding.met == Met::missed ? "MISSED: "
+                                                   : "not known: ";
+    const char* need = info.comparison == Comparison::at_most ? ", at most " : ", asked for ";
+    table.row(std::string(info.label) + line, met + have_text(requirement, finding) + need +
+                                                  need_text(requirement, finding));
+  });
 }
 
 void add_resolve(TextTable& table, const ResolveReport& resolve) {
@@ -155,10 +171,7 @@ void add_resolve(TextTable& table, const ResolveReport& resolve) {
   table.row("Recorded",
             size_text(resolve.recorded_width_pixels, resolve.recorded_height_pixels, "pixels") +
                 ", squeeze left " + print_number(round_12(resolve.recorded_squeeze)) + "x");
-  table.row("Photosites in the frame line", mandate_text(resolve.mandate));
-  if (resolve.mandate_across.required > 0) {
-    table.row("Photosites across", mandate_text(resolve.mandate_across));
-  }
+  table.row("Photosites", photosites_text(resolve.mandate));
   table.row("Picture in the deliverable",
             size_text(resolve.picture_width_pixels, resolve.picture_height_pixels, 0, "pixels"));
   table.row("Scale to it", size_text(resolve.horizontal_scale, resolve.vertical_scale, 3,
@@ -242,6 +255,7 @@ std::string report_table(const Plan& plan, const Report& report, const Catalogue
   add_cover(table, report.cover);
   add_see(table, plan, report, catalogue);
   add_resolve(table, report.resolve);
+  add_commission(table, report);
   add_run(table, report.run);
   add_store(table, report.store, plan.store.currency);
   add_notes(table, report.notes);

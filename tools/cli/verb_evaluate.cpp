@@ -1,6 +1,4 @@
 // widegate evaluate PLAN.json: everything that follows from a plan, as a table or as JSON.
-#include <algorithm>
-
 #include "core/evaluate.h"
 #include "core/report_json.h"
 #include "tools/cli/files.h"
@@ -19,7 +17,7 @@ Action set_up_evaluate(CLI::App& command) {
   auto options = std::make_shared<Options>();
   options->source = PlanSource::add_to(command);
   command.add_flag("--json", options->json, "Print the report as JSON");
-  command.add_flag("--strict", options->strict, "Exit with 1 when the plan fails a requirement");
+  command.add_flag("--strict", options->strict, "Exit with 1 when the plan misses a requirement");
   return [options] {
     const auto loaded = options->source->load();
     if (!loaded) return ExitCode::bad_input;
@@ -31,10 +29,7 @@ Action set_up_evaluate(CLI::App& command) {
     const std::string text = options->json ? report_to_json(report) + "\n"
                                            : report_table(loaded->plan, report, loaded->library);
     if (!write_text("-", text)) return ExitCode::bad_input;
-    const bool fails = std::any_of(report.notes.begin(), report.notes.end(), [](const Note& note) {
-      return note.severity == Severity::fail;
-    });
-    return options->strict && fails ? ExitCode::requirement_failed : ExitCode::fine;
+    return options->strict && !report.commission.met ? ExitCode::requirement_failed : ExitCode::fine;
   };
 }
 

@@ -58,8 +58,9 @@ std::string text_of(const Options& options, const LoadedPlan& loaded, const Rank
   if (options.csv) return ranking_to_csv(shown);
   std::vector<std::vector<Change>> changes;
   if (!options.json || options.changes) changes = changes_of(loaded, shown);
-  if (options.json) return ranking_to_json(ranking, shown, changes) + "\n";
-  return ranking_table(loaded.plan, ranking, shown, changes);
+  const auto ways = ways_out(loaded.plan, loaded.library, ranking);
+  if (options.json) return ranking_to_json(loaded.plan, ranking, shown, changes, ways) + "\n";
+  return ranking_table(loaded.plan, ranking, shown, changes, ways);
 }
 
 void add_options(CLI::App& command, Options& options) {

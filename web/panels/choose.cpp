@@ -12,16 +12,13 @@
 namespace widegate {
 namespace {
 
-bool mandate_wanted(const Plan& plan, std::size_t /*line*/) {
-  return plan.mandate.photosites > 0 || plan.mandate.photosites_across > 0;
-}
-
-/// What is better for a person choosing, as four bars from the worst to the best.
+/// What is better for a person choosing, as bars from the worst to the best.
 void draw_shares(const DrawContext& context, const RankingRow& row, const RectPx& box) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   const float gap = 2 * context.theme.scale;
-  const float width = (box.width - gap * 3) / 4;
+  const auto bars = static_cast<float>(row.shares.size());
+  const float width = (box.width - gap * (bars - 1)) / bars;
   float x = box.x;
   for (const float share : row.shares) {
     const float height = std::clamp(share, 0.0F, 1.0F) * box.height;
@@ -87,7 +84,7 @@ void draw_ranking(DrawContext& context) {
   draw_control(context, kRankingPart);
   const RectPx legend = take_row(paint.line_height(TextStyle::caption) + context.theme.space(2));
   paint.text(legend, Align::left, TextStyle::caption, context.theme.colour.quiet,
-             "Bars, left to right: area, pixels, speed, little data");
+             "Bars, left to right: area, pixels, fidelity, speed, little data");
   for (const RankingRow& row : ranking.rows) draw_row(context, row);
   take_space(context, 1);
   if (ranking.listed > context.state.formats_shown) draw_control(context, kMoreFormats);
@@ -97,11 +94,14 @@ void draw_ranking(DrawContext& context) {
 
 Panel choose_panel() {
   static constexpr auto kFields = std::to_array<PanelField>({
-      {"/choose/must_meet_mandate", false, mandate_wanted},
       {"/choose/min_minutes_per_card"},
       {"/choose/min_push_in_percent"},
+      {"/choose/min_room_percent", true},
+      {"/choose/compare"},
+      {"/choose/weights"},
       {"/choose/weight_area", true},
       {"/choose/weight_pixels", true},
+      {"/choose/weight_fidelity", true},
       {"/choose/weight_speed", true},
       {"/choose/weight_data", true},
   });

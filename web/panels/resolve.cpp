@@ -1,4 +1,4 @@
-// Resolve: photosites behind the frame line, the commissioner's mandate, resampling.
+// Resolve: photosites behind the frame line, the commission, resampling.
 #include <array>
 
 #include "web/panels/list.h"
@@ -7,8 +7,9 @@ namespace widegate {
 
 Panel resolve_panel() {
   static constexpr auto kFields = std::to_array<PanelField>({
-      {"/mandate/photosites"},
-      {"/mandate/photosites_across", true},
+      {"/commission/id"},
+      {"/commission/photosites", true},
+      {"/commission/recorded_width_pixels", true},
   });
   return {.id = "resolve",
           .title = "Resolve",
