@@ -74,7 +74,8 @@ class NodeReader {
 
   void missing(std::string_view key) const {
     const FormRow& row = form_table(part_)[form_row_index(part_, key)];
-    add_problem(problems_, path_.member(key), nothing(), form_accepted(part_, row));
+    add_problem(problems_, path_.below("/" + std::string(key)), nothing(),
+                form_accepted(part_, row));
   }
 
  private:
@@ -83,7 +84,8 @@ class NodeReader {
     if (row.key == "kind" && text == kOwnCardKind) return;
     const auto value = form_value(part_, row, text);
     if (!value) {
-      add_problem(problems_, path_.member(row.key), in_quotes(text), form_accepted(part_, row));
+      add_problem(problems_, path_.below("/" + std::string(row.key)), in_quotes(text),
+                  form_accepted(part_, row));
     } else if (const auto spec = form_spec(part_, row.key)) {
       object[Json::json_pointer("/" + std::string(row.key))] = value_to_json(*spec, *value);
     } else {
@@ -95,7 +97,8 @@ class NodeReader {
     const FieldSpec spec = form_spec(part_, row.key).value_or(FieldSpec());
     const auto factors = form_factors(spec, text);
     if (!factors) {
-      add_problem(problems_, path_.member(row.key), in_quotes(text), form_accepted(part_, row));
+      add_problem(problems_, path_.below("/" + std::string(row.key)), in_quotes(text),
+                  form_accepted(part_, row));
       return;
     }
     Json& list = object[std::string(row.key)] = Json::array();
@@ -153,8 +156,9 @@ class CameraMaker {
 
  private:
   static bool id_taken(const Json& rows, const std::string& id) {
-    return std::any_of(rows.begin(), rows.end(),
-                       [&id](const Json& row) { return row.at("id") == id; });
+    return std::any_of(rows.begin(), rows.end(), [&id](const Json& row) {
+      return row.at("id").get_ref<const std::string&>() == id;
+    });
   }
 
   /// The node's own id, or one from its name that no node of the list has.

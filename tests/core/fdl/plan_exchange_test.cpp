@@ -153,7 +153,7 @@ TEST_CASE("every mode of the library: exported plans keep the rules and come bac
 }
 
 TEST_CASE("random plans, with cameras of their own, come back with the same frame lines") {
-  testing::Dice dice(1917);
+  testing::Dice dice(1918);
   for (int i = 0; i < 500; ++i) {
     CAPTURE(i);
     const Plan plan = testing::random_plan(dice, library());
