@@ -3,11 +3,11 @@
 #include <utility>
 #include <variant>
 
-#include "core/evaluate.h"
-#include "core/library.h"
-#include "core/own_rows.h"
-#include "core/plan_check.h"
-#include "core/plan_fields.h"
+#include "core/catalogue/merge.h"
+#include "core/plan/carried_rows.h"
+#include "core/plan/plan_check.h"
+#include "core/plan/plan_fields.h"
+#include "core/report/evaluate.h"
 #include "web/frame_lines.h"
 
 namespace widegate {

@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "core/catalogue.h"
-#include "core/plan.h"
-#include "core/problem.h"
-#include "core/report.h"
+#include "core/base/problem.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
+#include "core/report/report.h"
 #include "web/command.h"
 
 namespace widegate {

@@ -6,7 +6,7 @@
 #include <variant>
 #include <vector>
 
-#include "core/plan.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 

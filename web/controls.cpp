@@ -3,8 +3,8 @@
 #include <array>
 #include <utility>
 
-#include "core/readings.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/report/figure_text.h"
 #include "web/frame_lines.h"
 #include "web/usual_values.h"
 

@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/plan_fields.h"
+#include "core/plan/plan_fields.h"
 #include "web/app.h"
 #include "web/mirror.h"
 #include "web/panels/panel.h"

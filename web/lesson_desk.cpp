@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/lessons.h"
+#include "core/lesson/lessons.h"
 #include "web/shelf_desk.h"
 
 namespace widegate {

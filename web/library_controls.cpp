@@ -4,8 +4,8 @@
 #include <string>
 #include <utility>
 
-#include "core/library.h"
-#include "core/own_rows.h"
+#include "core/catalogue/merge.h"
+#include "core/plan/carried_rows.h"
 #include "web/library_desk.h"
 
 namespace widegate {

@@ -4,10 +4,10 @@
 #include <string>
 #include <utility>
 
-#include "core/catalogue_json.h"
-#include "core/catalogue_lists.h"
-#include "core/library.h"
-#include "core/own_rows.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/catalogue/each_list.h"
+#include "core/catalogue/merge.h"
+#include "core/plan/carried_rows.h"
 
 namespace widegate {
 namespace {

@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "core/own_form.h"
-#include "core/plan_shelf.h"
+#include "core/equipment/form.h"
+#include "core/plan/kept_plans.h"
 
 namespace widegate {
 

@@ -1,6 +1,6 @@
 #include "web/listed_rows.h"
 
-#include "core/readings.h"
+#include "core/report/figure_text.h"
 #include "web/choice_items.h"
 
 namespace widegate {

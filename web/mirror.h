@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/report.h"
+#include "core/report/report.h"
 
 namespace widegate {
 

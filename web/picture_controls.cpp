@@ -4,8 +4,8 @@
 #include <array>
 #include <cmath>
 
-#include "core/readings.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/report/figure_text.h"
 #include "web/actions.h"
 
 namespace widegate {

@@ -1,8 +1,8 @@
 #include "web/ranking_rows.h"
 
-#include "core/readings.h"
-#include "core/requirement.h"
-#include "core/smallest_change.h"
+#include "core/choose/requirement.h"
+#include "core/choose/smallest_change.h"
+#include "core/report/figure_text.h"
 
 namespace widegate {
 namespace {

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/choose.h"
+#include "core/choose/ranking.h"
 #include "web/app.h"
 
 namespace widegate {

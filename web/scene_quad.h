@@ -22,7 +22,7 @@ struct SceneQuad {
   RectPx box;                        ///< CSS pixels; may reach beyond the clip rectangle.
   float middle_x = 0, middle_y = 0;  ///< Point of the mode in the middle of the box.
   float reach_x = 1, reach_y = 1;    ///< From there to the box's edges.
-  float half_width_m = 1;            ///< As in SceneView (core/scene.h).
+  float half_width_m = 1;            ///< As in SceneView (core/report/scene_view.h).
   float half_height_m = 1;
   float half_tangent_x = 1;
   float half_tangent_y = 1;

@@ -4,7 +4,7 @@
 #include <string>
 #include <utility>
 
-#include "core/lessons.h"
+#include "core/lesson/lessons.h"
 #include "web/actions.h"
 #include "web/comparison/data.h"
 #include "web/controls.h"

@@ -3,8 +3,8 @@
 #include <string>
 #include <utility>
 
-#include "core/link.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/handover/link/link.h"
 #include "web/lesson_desk.h"
 
 namespace widegate {

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/text.h"
+#include "core/base/number_text.h"
 #include "web/view.h"
 
 namespace widegate {

@@ -4,8 +4,8 @@
 #include <cmath>
 #include <utility>
 
-#include "core/link.h"
-#include "core/plan_json.h"
+#include "core/handover/link/link.h"
+#include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "web/actions.h"

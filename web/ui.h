@@ -11,7 +11,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/catalogue.h"
+#include "core/catalogue/catalogue.h"
 #include "web/mirror.h"
 #include "web/platform.h"
 #include "web/scene_quad.h"

@@ -5,12 +5,12 @@
 #include <cstdint>
 #include <utility>
 
-#include "core/lessons.h"
-#include "core/notes.h"
-#include "core/readings.h"
-#include "core/text.h"
-#include "core/verdict.h"
-#include "core/working.h"
+#include "core/base/number_text.h"
+#include "core/lesson/lessons.h"
+#include "core/report/figure_text.h"
+#include "core/report/notes.h"
+#include "core/report/verdict.h"
+#include "core/report/working.h"
 #include "web/delivery/data.h"
 #include "web/listed_rows.h"
 #include "web/panels/list.h"

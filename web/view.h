@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/fdl/plan_delivery.h"
+#include "core/handover/fdl/plan_delivery.h"
 #include "web/app.h"
 #include "web/comparison/data.h"
 #include "web/mirror.h"

@@ -3,7 +3,7 @@
 #include <memory>
 #include <string>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 #include "imgui.h"
 #include "tests/bench/bench.h"
 #include "web/ui.h"

@@ -1,4 +1,4 @@
-#include "core/base64url.h"
+#include "core/encode/base64url.h"
 
 #include <doctest/doctest.h>
 

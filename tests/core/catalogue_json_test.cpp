@@ -1,12 +1,12 @@
 // Catalogues as JSON documents: round trips, sizes given in any two of three ways, and every kind
 // of wrong row named where it is.
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 
-#include "core/plan_check.h"
+#include "core/plan/plan_check.h"
 #include "tests/core/random_plans.h"
 
 using namespace widegate;

@@ -1,16 +1,16 @@
 // The frame-line chart as shapes and as a picture. What the pixels say to an image reader that is
 // not ours is in tests/browser/chart.test.mjs.
-#include "core/chart.h"
+#include "core/handover/chart/chart.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/chart_png.h"
-#include "core/evaluate.h"
-#include "core/stroke_letters.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/encode/stroke_letters.h"
+#include "core/handover/chart/chart_png.h"
+#include "core/report/evaluate.h"
 
 namespace widegate {
 namespace {

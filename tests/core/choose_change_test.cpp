@@ -10,10 +10,10 @@
 #include <string_view>
 #include <vector>
 
-#include "core/catalogue_json.h"
-#include "core/choose.h"
-#include "core/smallest_change.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/choose/ranking.h"
+#include "core/choose/smallest_change.h"
 #include "tests/core/choose_sample.h"
 
 namespace widegate {

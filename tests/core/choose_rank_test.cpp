@@ -1,6 +1,6 @@
 // The ranking: hand-worked rejections, agreement with evaluate(), and the laws an order has to
 // keep.
-#include "core/choose.h"
+#include "core/choose/ranking.h"
 
 #include <doctest/doctest.h>
 
@@ -13,10 +13,10 @@
 #include <tuple>
 #include <vector>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/notes.h"
-#include "core/pareto.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/choose/pareto.h"
+#include "core/report/evaluate.h"
+#include "core/report/notes.h"
 #include "tests/core/choose_sample.h"
 
 namespace widegate {

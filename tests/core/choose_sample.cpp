@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
-#include "core/catalogue_json.h"
-#include "core/choose.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/choose/ranking.h"
 
 namespace widegate::choose_sample {
 namespace {

@@ -5,8 +5,8 @@
 #include <cstddef>
 #include <random>
 
-#include "core/catalogue.h"
-#include "core/plan.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
 
 namespace widegate::choose_sample {
 

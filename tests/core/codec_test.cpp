@@ -1,5 +1,5 @@
 // Bytes per frame against frames and files that other software wrote, and the laws of each form.
-#include "core/codec.h"
+#include "core/catalogue/codec.h"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/wide.h"
+#include "core/base/wide.h"
 
 namespace widegate {
 namespace {

@@ -1,10 +1,10 @@
 // Two reports side by side, against numbers worked by hand.
-#include "core/compare.h"
+#include "core/report/differences.h"
 
 #include <doctest/doctest.h>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/report/evaluate.h"
 
 using namespace widegate;
 

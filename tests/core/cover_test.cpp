@@ -1,13 +1,13 @@
 // Image circles: overlap against polygons of another library and against strips, laws, lens sets.
-#include "core/cover.h"
+#include "core/cover/cover.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 #include <cmath>
 
-#include "core/frame.h"
-#include "core/lens.h"
+#include "core/frame/frame.h"
+#include "core/optics/lens_squeeze.h"
 #include "tests/core/draws.h"
 #include "tests/core/tables.h"
 

@@ -1,5 +1,5 @@
 // Cells as RFC 4180 writes them, and text that must not become a spreadsheet's formula.
-#include "core/csv.h"
+#include "core/encode/csv.h"
 
 #include <doctest/doctest.h>
 

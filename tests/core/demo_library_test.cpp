@@ -5,9 +5,9 @@
 #include <cmath>
 #include <set>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/plan_fields.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/plan/plan_fields.h"
+#include "core/report/evaluate.h"
 #include "tests/core/tables.h"
 
 using namespace widegate;

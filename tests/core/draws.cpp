@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "core/plan_fields.h"
+#include "core/plan/plan_fields.h"
 
 namespace widegate::testing {
 namespace {

@@ -4,9 +4,9 @@
 
 #include <cstdint>
 
-#include "core/field.h"
-#include "core/geometry.h"
-#include "core/plan.h"
+#include "core/field/field.h"
+#include "core/optics/mode_geometry.h"
+#include "core/plan/plan.h"
 #include "tests/core/fdl/dice.h"
 
 namespace widegate::testing {

@@ -1,18 +1,18 @@
 // Whole plans: hand-worked cases on a library of a few rows, what an invalid plan gives, and laws
 // that hold for every plan over the built-in library.
-#include "core/evaluate.h"
+#include "core/report/evaluate.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 #include <cmath>
 
-#include "core/catalogue_json.h"
-#include "core/notes.h"
-#include "core/plan_check.h"
-#include "core/report_fields.h"
-#include "core/report_json.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/json/report_json.h"
+#include "core/plan/plan_check.h"
+#include "core/report/notes.h"
+#include "core/report/report_fields.h"
 #include "tests/core/random_plans.h"
 
 namespace widegate {

@@ -1,14 +1,14 @@
 // Frame lines on sensor modes: standard rasters, anamorphic practice, hand-worked placements, laws
 // over everything a plan may hold, and the largest roll against turning corners step by step.
-#include "core/frame.h"
+#include "core/frame/frame.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 #include <cmath>
 
-#include "core/plan_fields.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/plan/plan_fields.h"
 #include "tests/core/draws.h"
 #include "tests/core/tables.h"
 

@@ -1,5 +1,5 @@
 // Every step of every lesson is a valid plan, and its numbers do what its words say.
-#include "core/lessons.h"
+#include "core/lesson/lessons.h"
 
 #include <doctest/doctest.h>
 
@@ -10,11 +10,11 @@
 #include <utility>
 #include <vector>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/figures.h"
-#include "core/plan_fields.h"
-#include "core/working.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/plan/plan_fields.h"
+#include "core/report/evaluate.h"
+#include "core/report/flat_figures.h"
+#include "core/report/working.h"
 
 namespace {
 

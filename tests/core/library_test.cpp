@@ -1,8 +1,8 @@
-#include "core/library.h"
+#include "core/catalogue/merge.h"
 
 #include <doctest/doctest.h>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 
 namespace {
 

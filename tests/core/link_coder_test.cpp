@@ -1,4 +1,4 @@
-#include "core/link_coder.h"
+#include "core/handover/link/link_coder.h"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
 // Links name fields by their place in a list: every field has exactly one place, for ever.
-#include "core/link_tags.h"
+#include "core/handover/link/link_tags.h"
 
 #include <doctest/doctest.h>
 
@@ -7,8 +7,8 @@
 #include <set>
 #include <string>
 
-#include "core/catalogue_fields.h"
-#include "core/plan_fields.h"
+#include "core/catalogue/catalogue_fields.h"
+#include "core/plan/plan_fields.h"
 
 namespace {
 

@@ -1,16 +1,16 @@
 // Links: every plan comes back from its link value for value, one link for a plan; nothing else is
 // taken for a link.
-#include "core/link.h"
+#include "core/handover/link/link.h"
 
 #include <doctest/doctest.h>
 
 #include <cstdlib>
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/plan_check.h"
-#include "core/plan_json.h"
-#include "core/qr.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/encode/qr.h"
+#include "core/plan/plan_check.h"
+#include "core/plan/plan_json.h"
 #include "tests/core/random_plans.h"
 
 namespace {

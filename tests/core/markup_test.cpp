@@ -1,4 +1,4 @@
-#include "core/markup.h"
+#include "core/encode/markup.h"
 
 #include <doctest/doctest.h>
 

@@ -1,12 +1,12 @@
 // Verdicts: which notes a report deserves and how they read.
-#include "core/notes.h"
+#include "core/report/notes.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <array>
 
-#include "core/text.h"
+#include "core/base/number_text.h"
 
 namespace widegate {
 namespace {

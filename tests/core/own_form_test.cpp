@@ -1,14 +1,14 @@
 // Amounts as they are typed, measured codecs, and the form for equipment of one's own.
-#include "core/own_form.h"
+#include "core/equipment/form.h"
 
 #include <doctest/doctest.h>
 
-#include "core/amount.h"
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/library.h"
-#include "core/measured_codec.h"
-#include "core/plan_check.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/catalogue/merge.h"
+#include "core/equipment/measured_codec.h"
+#include "core/equipment/typed_amount.h"
+#include "core/plan/plan_check.h"
+#include "core/report/evaluate.h"
 #include "tests/core/random_plans.h"
 
 namespace {

@@ -1,12 +1,12 @@
 // Libraries of one's own: out and in again, carried by plans; and the list of kept plans.
-#include "core/own_rows.h"
+#include "core/plan/carried_rows.h"
 
 #include <doctest/doctest.h>
 
-#include "core/catalogue_json.h"
-#include "core/link.h"
-#include "core/plan_check.h"
-#include "core/plan_shelf.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/link/link.h"
+#include "core/plan/kept_plans.h"
+#include "core/plan/plan_check.h"
 #include "tests/core/random_plans.h"
 
 namespace {

@@ -1,5 +1,5 @@
 // The Pareto front against its definition, row by row against every other row.
-#include "core/pareto.h"
+#include "core/choose/pareto.h"
 
 #include <doctest/doctest.h>
 

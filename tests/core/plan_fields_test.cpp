@@ -1,15 +1,15 @@
 // The table of a plan's fields: its rows make sense, typed text is understood, and one changed
 // field takes along what hangs on it.
-#include "core/plan_fields.h"
+#include "core/plan/plan_fields.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 #include <set>
 
-#include "core/catalogue_json.h"
-#include "core/plan_check.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/plan/plan_check.h"
 
 using namespace widegate;
 

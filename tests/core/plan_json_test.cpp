@@ -1,14 +1,14 @@
 // Plans as JSON documents: exact round trips, every kind of wrong input named where it is, and
 // hostile text that must never do worse than be refused.
-#include "core/plan_json.h"
+#include "core/plan/plan_json.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/json_text.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/encode/json_text.h"
+#include "core/report/evaluate.h"
 #include "tests/core/random_plans.h"
 
 using namespace widegate;

@@ -1,4 +1,4 @@
-#include "core/qr.h"
+#include "core/encode/qr.h"
 
 #include <doctest/doctest.h>
 

@@ -3,9 +3,9 @@
 #include <array>
 #include <string>
 
-#include "core/catalogue_fields.h"
-#include "core/plan_check.h"
-#include "core/plan_fields.h"
+#include "core/catalogue/catalogue_fields.h"
+#include "core/plan/plan_check.h"
+#include "core/plan/plan_fields.h"
 
 namespace widegate::testing {
 namespace {

@@ -2,8 +2,8 @@
 // a new field takes part by itself.
 #pragma once
 
-#include "core/catalogue.h"
-#include "core/plan.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
 #include "tests/core/draws.h"
 
 namespace widegate::testing {

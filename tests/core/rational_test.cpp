@@ -1,5 +1,5 @@
 // Exact fractions: identities, the edges of 64 bits, and published frame rates.
-#include "core/rational.h"
+#include "core/base/rational.h"
 
 #include <doctest/doctest.h>
 

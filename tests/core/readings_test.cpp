@@ -1,5 +1,5 @@
 // Figures for people: every key is one of the report's, words and rounding of a known plan.
-#include "core/readings.h"
+#include "core/report/figure_text.h"
 
 #include <doctest/doctest.h>
 
@@ -7,10 +7,10 @@
 #include <array>
 #include <set>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/report_fields.h"
-#include "core/verdict.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/report/evaluate.h"
+#include "core/report/report_fields.h"
+#include "core/report/verdict.h"
 
 using namespace widegate;
 

@@ -1,5 +1,5 @@
 // A Report as JSON: the keys other tools rely on, ranges, what does not exist, 12 digits.
-#include "core/report_json.h"
+#include "core/handover/json/report_json.h"
 
 #include <doctest/doctest.h>
 
@@ -7,7 +7,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
-#include "core/notes.h"
+#include "core/report/notes.h"
 
 namespace widegate {
 namespace {

@@ -1,11 +1,11 @@
 // Photosites, the mandate, and what is really sampled.
-#include "core/resolve.h"
+#include "core/resolve/resolve.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 
-#include "core/frame.h"
+#include "core/frame/frame.h"
 #include "tests/core/draws.h"
 #include "tests/core/tables.h"
 

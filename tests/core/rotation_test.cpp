@@ -1,6 +1,6 @@
 // Cards in rotation against a simulation that follows every card of every camera for many days,
 // and against the closed form of the case without queue or night.
-#include "core/rotation.h"
+#include "core/store/card_rotation.h"
 
 #include <doctest/doctest.h>
 

@@ -1,6 +1,6 @@
 // Exposure, speed, flicker and the rate ceiling: published tables, light added up frame by frame,
 // and the nearest safe settings against a search through all of them.
-#include "core/run.h"
+#include "core/run/run.h"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 #include <cmath>
 #include <set>
 
-#include "core/text.h"
+#include "core/base/number_text.h"
 #include "tests/core/draws.h"
 
 namespace widegate {

@@ -1,10 +1,10 @@
 // The scene as the mode sees it, against hand-worked numbers of the built-in plan.
-#include "core/scene.h"
+#include "core/report/scene_view.h"
 
 #include <doctest/doctest.h>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/report/evaluate.h"
 
 using namespace widegate;
 

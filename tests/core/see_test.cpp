@@ -1,13 +1,13 @@
 // Field of view, scene sizes and the way back, equivalent focal lengths, depth of field: against
 // another library, published manuals, and laws.
-#include "core/see.h"
+#include "core/see/see.h"
 
 #include <doctest/doctest.h>
 
 #include <array>
 #include <cmath>
 
-#include "core/frame.h"
+#include "core/frame/frame.h"
 #include "tests/core/draws.h"
 
 namespace widegate {

@@ -1,16 +1,16 @@
 // The printed sheet as a document: what is in it, that nothing a person typed can break out of it,
 // and that its letters shrink when there is more to say. How it prints is
 // tests/browser/sheet.test.mjs.
-#include "core/sheet.h"
+#include "core/handover/sheet/sheet.h"
 
 #include <doctest/doctest.h>
 
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/qr_svg.h"
-#include "core/sheet_style.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/encode/qr_svg.h"
+#include "core/handover/sheet/sheet_style.h"
+#include "core/report/evaluate.h"
 
 namespace widegate {
 namespace {

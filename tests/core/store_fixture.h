@@ -9,8 +9,8 @@
 #include <cstdint>
 #include <random>
 
-#include "core/store.h"
-#include "core/wide.h"
+#include "core/base/wide.h"
+#include "core/store/store.h"
 
 namespace widegate {
 

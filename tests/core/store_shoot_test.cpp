@@ -4,7 +4,7 @@
 #include <cmath>
 #include <string_view>
 
-#include "core/offload.h"
+#include "core/store/copying.h"
 #include "tests/core/store_fixture.h"
 
 namespace widegate {

@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <string_view>
 
-#include "core/rational.h"
+#include "core/base/rational.h"
 
 namespace widegate::testing {
 

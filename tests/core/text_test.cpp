@@ -1,5 +1,5 @@
 // Numbers to text and back.
-#include "core/text.h"
+#include "core/base/number_text.h"
 
 #include <doctest/doctest.h>
 

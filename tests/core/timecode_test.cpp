@@ -1,5 +1,5 @@
 // Time code against published frame counts and a day counted frame by frame.
-#include "core/timecode.h"
+#include "core/run/timecode.h"
 
 #include <doctest/doctest.h>
 

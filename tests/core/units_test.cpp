@@ -1,5 +1,5 @@
 // Lengths, angles and times as distinct types.
-#include "core/units.h"
+#include "core/base/units.h"
 
 #include <doctest/doctest.h>
 

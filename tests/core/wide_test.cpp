@@ -1,5 +1,5 @@
 // 128-bit counts: rounding, and that an overflow is remembered.
-#include "core/wide.h"
+#include "core/base/wide.h"
 
 #include <doctest/doctest.h>
 

@@ -4,9 +4,9 @@
 #include <cstdlib>
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/report_json.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/json/report_json.h"
+#include "core/report/evaluate.h"
 #include "tests/core/random_plans.h"
 
 int main(int argc, char** argv) {

@@ -3,8 +3,8 @@
 
 #include <string>
 
-#include "core/fdl/plan_delivery.h"
-#include "core/fdl/read.h"
+#include "core/handover/fdl/plan_delivery.h"
+#include "core/handover/fdl/read.h"
 #include "tests/web/harness.h"
 
 using namespace widegate;

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "core/plan_json.h"
+#include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "tests/web/harness.h"
 

@@ -3,8 +3,8 @@
 
 #include <string>
 
-#include "core/lessons.h"
-#include "core/link.h"
+#include "core/handover/link/link.h"
+#include "core/lesson/lessons.h"
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "tests/web/harness.h"

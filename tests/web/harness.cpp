@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 #include "imgui.h"
 #include "tests/web/raster.h"
 

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "core/lessons.h"
-#include "core/link.h"
-#include "core/plan_json.h"
+#include "core/handover/link/link.h"
+#include "core/lesson/lessons.h"
+#include "core/plan/plan_json.h"
 #include "tests/web/harness.h"
 #include "web/actions.h"
 #include "web/comparison/state.h"

@@ -4,9 +4,9 @@
 #include <string>
 #include <vector>
 
-#include "core/catalogue_json.h"
-#include "core/link.h"
-#include "core/plan_shelf.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/link/link.h"
+#include "core/plan/kept_plans.h"
 #include "tests/web/harness.h"
 
 using namespace widegate;

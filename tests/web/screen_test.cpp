@@ -6,7 +6,7 @@
 #include <set>
 #include <string>
 
-#include "core/plan_fields.h"
+#include "core/plan/plan_fields.h"
 #include "tests/web/harness.h"
 #include "web/panels/list.h"
 

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/evaluate.h"
-#include "core/plan_json.h"
+#include "core/plan/plan_json.h"
+#include "core/report/evaluate.h"
 #include "web/choice_items.h"
 #include "web/ranking_rows.h"
 

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/compare.h"
+#include "core/report/differences.h"
 #include "web/app.h"
 #include "web/comparison/state.h"
 #include "web/mirror.h"

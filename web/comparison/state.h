@@ -6,7 +6,7 @@
 #include <optional>
 #include <string_view>
 
-#include "core/plan.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 

@@ -3,12 +3,12 @@
 #include <string>
 #include <utility>
 
-#include "core/fdl/delivery.h"
-#include "core/fdl/plan_import.h"
-#include "core/fdl/read.h"
-#include "core/fdl/template_fields.h"
-#include "core/fdl/write.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/handover/fdl/plan_import.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/template_fields.h"
+#include "core/handover/fdl/template_library.h"
+#include "core/handover/fdl/write.h"
 #include "web/actions.h"
 #include "web/delivery/data.h"
 

@@ -3,10 +3,10 @@
 #include <array>
 #include <utility>
 
-#include "core/fdl/delivery.h"
-#include "core/fdl/template_fields.h"
-#include "core/readings.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/handover/fdl/template_fields.h"
+#include "core/handover/fdl/template_library.h"
+#include "core/report/figure_text.h"
 
 namespace widegate {
 namespace {

@@ -1,7 +1,7 @@
 // The result canvas drawn to scale, and its layers in words beside the line each is drawn with.
 #pragma once
 
-#include "core/fdl/plan_delivery.h"
+#include "core/handover/fdl/plan_delivery.h"
 #include "web/draw_context.h"
 
 namespace widegate {

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/fdl/plan_delivery.h"
+#include "core/handover/fdl/plan_delivery.h"
 
 namespace widegate {
 

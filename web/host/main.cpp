@@ -11,7 +11,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 #include "web/host/inbox.h"
 #include "web/host/renderer.h"
 #include "web/host/web_platform.h"

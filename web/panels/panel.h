@@ -6,8 +6,8 @@
 #include <span>
 #include <string_view>
 
-#include "core/notes.h"
-#include "core/plan.h"
+#include "core/plan/plan.h"
+#include "core/report/notes.h"
 
 namespace widegate {
 

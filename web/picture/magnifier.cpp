@@ -4,7 +4,7 @@
 #include <array>
 #include <string>
 
-#include "core/readings.h"
+#include "core/report/figure_text.h"
 #include "web/widgets/parts.h"
 
 namespace widegate {

@@ -1,6 +1,6 @@
 #include "web/picture/outlines.h"
 
-#include "core/readings.h"
+#include "core/report/figure_text.h"
 
 namespace widegate {
 namespace {

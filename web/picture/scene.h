@@ -2,7 +2,7 @@
 // here are boxes for the SceneDrawer; the magnifier over it is in magnifier.h.
 #pragma once
 
-#include "core/scene.h"
+#include "core/report/scene_view.h"
 #include "web/draw_context.h"
 #include "web/picture/scale.h"
 

@@ -4,7 +4,7 @@
 
 #include <string_view>
 
-#include "core/report.h"
+#include "core/report/report.h"
 #include "imgui.h"
 #include "web/mirror.h"
 #include "web/theme.h"

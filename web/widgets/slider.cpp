@@ -3,7 +3,7 @@
 #include <cmath>
 #include <string>
 
-#include "core/text.h"
+#include "core/base/number_text.h"
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "web/widgets/control_row.h"

@@ -1,9 +1,9 @@
 // From a source text and a template text to the text of the result.
-#include "core/fdl/apply_document.h"
+#include "core/handover/fdl/apply_document.h"
 
 #include <doctest/doctest.h>
 
-#include "core/fdl/read.h"
+#include "core/handover/fdl/read.h"
 #include "tests/core/fdl/sample.h"
 
 namespace widegate::fdl {

@@ -1,7 +1,7 @@
 // Canvas templates worked by hand, for what the published vectors leave open: squeezes other than 1
 // on the output, clipping at a negative exact anchor, odd maxima, rounding against a maximum,
 // preserve inside fit source, defaults, binary noise, and refusals.
-#include "core/fdl/apply.h"
+#include "core/handover/fdl/apply_template.h"
 
 #include <doctest/doctest.h>
 

@@ -2,7 +2,7 @@
 // our own sample: what is wrong, how many problems there must be, and where we say it is.
 #include <doctest/doctest.h>
 
-#include "core/fdl/read.h"
+#include "core/handover/fdl/read.h"
 #include "tests/core/fdl/sample.h"
 
 namespace widegate::fdl {

@@ -2,8 +2,8 @@
 // repository ascmitc/fdl, pipeline vectors), under their own names: scale, output size, alignment.
 #include <doctest/doctest.h>
 
-#include "core/fdl/apply.h"
-#include "core/fdl/placement.h"
+#include "core/handover/fdl/apply_template.h"
+#include "core/handover/fdl/placement.h"
 
 namespace widegate::fdl {
 namespace {

@@ -1,16 +1,16 @@
 // A plan delivered: figures against the applied template, what is padded, cut, enlarged, dropped;
 // and the table of editable template fields.
-#include "core/fdl/plan_delivery.h"
+#include "core/handover/fdl/plan_delivery.h"
 
 #include <doctest/doctest.h>
 
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/fdl/read.h"
-#include "core/fdl/template_fields.h"
-#include "core/fdl/write.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/template_fields.h"
+#include "core/handover/fdl/write.h"
+#include "core/report/evaluate.h"
 
 using namespace widegate;
 using namespace widegate::fdl;

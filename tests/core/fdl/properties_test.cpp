@@ -5,11 +5,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/fdl/apply.h"
-#include "core/fdl/intent.h"
-#include "core/fdl/read.h"
-#include "core/fdl/words.h"
-#include "core/fdl/write.h"
+#include "core/handover/fdl/apply_template.h"
+#include "core/handover/fdl/intent.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/vocabulary.h"
+#include "core/handover/fdl/write.h"
 #include "tests/core/fdl/dice.h"
 #include "tests/core/fdl/sample.h"
 #include "tests/core/fdl/vector_cases.h"

@@ -1,7 +1,7 @@
 // What reading refuses, what it only warns of, and how it says so.
 #include <doctest/doctest.h>
 
-#include "core/fdl/read.h"
+#include "core/handover/fdl/read.h"
 #include "tests/core/fdl/sample.h"
 
 namespace widegate::fdl {

@@ -3,8 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include "core/fdl/read.h"
-#include "core/fdl/write.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/write.h"
 #include "tests/core/fdl/sample.h"
 
 namespace widegate::fdl {

@@ -4,7 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "core/fdl/read.h"
+#include "core/handover/fdl/read.h"
 
 namespace widegate::fdl {
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/fdl/document.h"
+#include "core/handover/fdl/document.h"
 
 namespace widegate::fdl {
 

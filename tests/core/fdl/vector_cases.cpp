@@ -4,9 +4,9 @@
 
 #include <doctest/doctest.h>
 
-#include "core/fdl/apply.h"
-#include "core/fdl/intent.h"
-#include "core/fdl/words.h"
+#include "core/handover/fdl/apply_template.h"
+#include "core/handover/fdl/intent.h"
+#include "core/handover/fdl/vocabulary.h"
 
 namespace widegate::fdl {
 namespace {

@@ -6,9 +6,9 @@
 #include <span>
 #include <string>
 
-#include "core/fdl/document.h"
-#include "core/fdl/geometry.h"
-#include "core/fdl/rounding.h"
+#include "core/handover/fdl/boxes.h"
+#include "core/handover/fdl/document.h"
+#include "core/handover/fdl/rounding.h"
 
 namespace widegate::fdl {
 

@@ -8,9 +8,9 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 
-#include "core/fdl/read.h"
-#include "core/fdl/words.h"
-#include "core/fdl/write.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/vocabulary.h"
+#include "core/handover/fdl/write.h"
 #include "tests/core/fdl/vector_cases.h"
 
 namespace widegate::fdl {
