@@ -6,7 +6,7 @@
 #include "core/catalogue/catalogue_json.h"
 #include "imgui.h"
 #include "tests/bench/bench.h"
-#include "web/ui.h"
+#include "web/ui/ui.h"
 
 namespace widegate::bench {
 namespace {

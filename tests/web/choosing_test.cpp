@@ -7,9 +7,9 @@
 
 #include "imgui.h"
 #include "tests/web/harness.h"
-#include "web/actions.h"
-#include "web/frame_lines.h"
-#include "web/ranking_controls.h"
+#include "web/act/handover_actions.h"
+#include "web/view/frame_lines.h"
+#include "web/view/ranking_controls.h"
 
 using namespace widegate;
 using namespace widegate::test;

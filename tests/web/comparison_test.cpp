@@ -5,8 +5,8 @@
 #include <vector>
 
 #include "tests/web/harness.h"
-#include "web/comparison/state.h"
-#include "web/listed_rows.h"
+#include "web/state/comparison_state.h"
+#include "web/view/see_rows.h"
 
 using namespace widegate;
 using namespace widegate::test;

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "web/ui.h"
+#include "web/ui/ui.h"
 
 namespace widegate::test {
 

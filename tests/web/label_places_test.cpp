@@ -3,7 +3,7 @@
 #include <random>
 #include <vector>
 
-#include "web/picture/label_places.h"
+#include "web/draw/picture/label_places.h"
 
 using namespace widegate;
 

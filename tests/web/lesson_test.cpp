@@ -9,9 +9,9 @@
 #include "core/lesson/lessons.h"
 #include "core/plan/plan_json.h"
 #include "tests/web/harness.h"
-#include "web/actions.h"
-#include "web/comparison/state.h"
-#include "web/picture_controls.h"
+#include "web/act/handover_actions.h"
+#include "web/state/comparison_state.h"
+#include "web/view/picture_controls.h"
 
 using namespace widegate;
 using namespace widegate::test;

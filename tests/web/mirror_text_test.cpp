@@ -1,5 +1,5 @@
 // The mirror as JSON: read back by a JSON library, with hostile text in it.
-#include "web/mirror_text.h"
+#include "web/door/mirror_text.h"
 
 #include <doctest/doctest.h>
 

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "tests/web/harness.h"
-#include "web/picture/scale.h"
+#include "web/draw/picture/scale.h"
 
 using namespace widegate;
 using namespace widegate::test;

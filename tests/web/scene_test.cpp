@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "tests/web/harness.h"
-#include "web/scene_quad.h"
+#include "web/door/scene_quad.h"
 
 using namespace widegate;
 using namespace widegate::test;

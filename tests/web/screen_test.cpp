@@ -8,7 +8,7 @@
 
 #include "core/plan/plan_fields.h"
 #include "tests/web/harness.h"
-#include "web/panels/list.h"
+#include "web/view/sections.h"
 
 using namespace widegate;
 using namespace widegate::test;

@@ -6,8 +6,8 @@
 #include <cmath>
 #include <string>
 
-#include "web/layout.h"
-#include "web/theme.h"
+#include "web/look/layout.h"
+#include "web/look/theme.h"
 
 using namespace widegate;
 

@@ -1,6 +1,6 @@
 // Fingers, mice and wheels against real ImGui windows without any screen: taps, drags, scrolling
 // with inertia, pinches, and that none of them does what another should.
-#include "web/touch.h"
+#include "web/ui/touch.h"
 
 #include <doctest/doctest.h>
 #include <imgui.h>
@@ -10,7 +10,7 @@
 #include <random>
 #include <string>
 
-#include "web/fonts.h"
+#include "web/look/fonts.h"
 
 namespace widegate {
 namespace {

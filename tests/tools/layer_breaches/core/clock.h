@@ -3,4 +3,4 @@
 #include <imgui.h>
 #include <chrono>
 
-#include "web/ui.h"
+#include "web/ui/ui.h"

@@ -2,4 +2,4 @@
 #pragma once
 #include <string>
 
-#include "web/ui.h"
+#include "web/ui/ui.h"
