@@ -7,7 +7,7 @@
 #include "core/catalogue/catalogue_json.h"
 #include "core/handover/json/report_json.h"
 #include "core/report/evaluate.h"
-#include "tests/core/random_plans.h"
+#include "tests/core/support/random_plans.h"
 
 int main(int argc, char** argv) {
   const int count = argc > 1 ? std::atoi(argv[1]) : 0;
