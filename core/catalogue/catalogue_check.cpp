@@ -5,9 +5,10 @@
 #include <vector>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
+#include "core/catalogue/catalogue_check.h"
 #include "core/catalogue/catalogue_fields.h"
 #include "core/encode/json_path.h"
-#include "core/plan/plan_check.h"
 
 namespace widegate {
 namespace {

@@ -1,9 +1,9 @@
 #include "core/catalogue/catalogue_json.h"
 
 #include "core/catalogue/built_in_data.h"
+#include "core/catalogue/catalogue_check.h"
 #include "core/catalogue/catalogue_object.h"
 #include "core/field/field_json.h"
-#include "core/plan/plan_check.h"
 
 namespace widegate {
 namespace {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/catalogue/catalogue_fields.h"
 #include "core/field/field_json.h"
 

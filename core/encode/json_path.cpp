@@ -1,6 +1,6 @@
 #include "core/encode/json_path.h"
 
-#include "core/field/field.h"
+#include "core/base/plain_text.h"
 
 namespace widegate {
 namespace {

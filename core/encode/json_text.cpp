@@ -4,8 +4,8 @@
 #include <iterator>
 #include <vector>
 
+#include "core/base/plain_text.h"
 #include "core/encode/json_path.h"
-#include "core/field/field.h"
 
 namespace widegate {
 namespace {

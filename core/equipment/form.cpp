@@ -4,6 +4,7 @@
 #include <array>
 #include <charconv>
 
+#include "core/base/plain_text.h"
 #include "core/equipment/form_fields.h"
 
 namespace widegate {

@@ -4,12 +4,13 @@
 #include <cmath>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
+#include "core/catalogue/catalogue_check.h"
 #include "core/catalogue/catalogue_object.h"
 #include "core/catalogue/each_list.h"
 #include "core/equipment/form_fields.h"
 #include "core/equipment/measured_codec.h"
 #include "core/field/field_json.h"
-#include "core/plan/plan_check.h"
 
 namespace widegate {
 namespace {

@@ -1,4 +1,6 @@
 #include "core/plan/plan_check.h"
+#include "core/base/plain_text.h"
+#include "core/catalogue/catalogue_check.h"
 
 #include <algorithm>
 

@@ -12,11 +12,4 @@ namespace widegate {
 /// The limits are the table in plan_fields.h and are published in docs/schema/plan.schema.json.
 [[nodiscard]] Problems check_plan(const Plan& plan, const Catalogue& catalogue);
 
-/// Likewise for a catalogue: duplicate ids, unknown codecs, modes larger than their sensor, sizes
-/// out of range. Pointers are into the catalogue's JSON form, below `base` ("" or "/own").
-/// `library` resolves codec ids that `rows` does not hold itself (one's own camera, standard
-/// codec).
-[[nodiscard]] Problems check_catalogue(const Catalogue& rows, const Catalogue& library,
-                                       const std::string& base);
-
 }  // namespace widegate

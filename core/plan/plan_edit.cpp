@@ -2,6 +2,7 @@
 // types and chooses it.
 #include <algorithm>
 
+#include "core/base/plain_text.h"
 #include "core/encode/json_path.h"
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_fields.h"

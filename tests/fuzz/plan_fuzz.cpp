@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <string_view>
 
+#include "core/base/plain_text.h"
 #include "core/catalogue/catalogue_json.h"
 #include "core/field/field.h"
 #include "core/plan/plan_json.h"

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/plain_text.h"
 #include "core/encode/json_text.h"
 #include "core/handover/fdl/identity.h"
 #include "core/handover/fdl/read.h"

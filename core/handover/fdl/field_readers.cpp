@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/base/plain_text.h"
+
 namespace widegate::fdl {
 namespace {
 

@@ -1,4 +1,5 @@
 #include "core/handover/link/link.h"
+#include "core/base/plain_text.h"
 
 #include "core/encode/base64url.h"
 #include "core/field/field.h"

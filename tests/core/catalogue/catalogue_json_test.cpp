@@ -6,7 +6,7 @@
 
 #include <array>
 
-#include "core/plan/plan_check.h"
+#include "core/catalogue/catalogue_check.h"
 #include "tests/core/support/random_plans.h"
 
 using namespace widegate;

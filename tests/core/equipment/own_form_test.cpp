@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "core/catalogue/catalogue_check.h"
 #include "core/catalogue/catalogue_json.h"
 #include "core/catalogue/merge.h"
 #include "core/equipment/measured_codec.h"

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/catalogue/catalogue_json.h"
 #include "core/plan/plan_check.h"
 
