@@ -5,10 +5,11 @@
 
 #include <optional>
 
+#include "core/base/span.h"
 #include "core/catalogue/catalogue.h"
 #include "core/choose/requirement.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
+#include "core/run/report.h"
 
 namespace widegate {
 

@@ -3,9 +3,10 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/cover/report.h"
+#include "core/frame/report.h"
 #include "core/optics/mode_geometry.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
 
 namespace widegate {
 

@@ -4,9 +4,9 @@
 
 #include <string>
 
+#include "core/frame/report.h"
 #include "core/optics/mode_geometry.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
 
 namespace widegate {
 

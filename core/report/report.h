@@ -2,26 +2,21 @@
 // Filled by evaluate.h; listed once, with JSON keys, in report_fields.h; explained in working.h.
 #pragma once
 
-#include <cstddef>
 #include <cstdint>
-#include <optional>
-#include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/base/problem.h"
-#include "core/base/rational.h"
-#include "core/catalogue/codec.h"
+#include "core/base/span.h"
+#include "core/cover/report.h"
+#include "core/frame/report.h"
 #include "core/plan/plan.h"
+#include "core/resolve/report.h"
+#include "core/run/report.h"
+#include "core/see/report.h"
+#include "core/store/report.h"
 
 namespace widegate {
-
-/// A quantity that is a range when the codec is one.
-struct Span {
-  double least = 0;
-  double most = 0;
-  friend bool operator==(Span, Span) = default;
-};
 
 /// The three numbers that are always in sight, and their neighbours.
 struct Headline {
@@ -44,253 +39,6 @@ struct ModeReport {
   double pitch_um = 0;  ///< Horizontal photosite pitch.
   double squeeze = 1;
   double desqueezed_aspect = 0;
-};
-
-/// An exact rectangle; left and top are measured from the mode's top left corner.
-struct ExactRect {
-  Rational left, top, width, height;
-};
-
-/// A rectangle in recorded pixels. `even` edges are rounded inward to even pixels.
-struct PixelRect {
-  double left = 0, top = 0, width = 0, height = 0;
-  std::int64_t even_left = 0, even_top = 0, even_width = 0, even_height = 0;
-};
-
-/// One frame line on the sensor mode and in the recorded raster.
-struct FrameReport {
-  std::string name;
-  double aspect = 0;
-  double protection = 0;
-  ExactRect photosites;            ///< Frame line, exact.
-  ExactRect protected_photosites;  ///< Protected area, exact.
-  PixelRect pixels;
-  PixelRect protected_pixels;
-  double width_mm = 0;
-  double height_mm = 0;
-  double diagonal_mm = 0;
-  double push_in_percent = 0;           ///< 100 (1 - w/W) of the tighter axis.
-  double shift_horizontal_percent = 0;  ///< Room to each side over the frame's width.
-  double shift_vertical_percent = 0;
-  double max_rotation_deg = 0;  ///< Largest roll that keeps the frame line inside the mode.
-  /// Share of the room beside the protected area that lies to its left, above it (0 to 1).
-  double left_share = 0.5;
-  double top_share = 0.5;
-  /// From the middle of the frame line to the nearest side of the mode, on the sensor.
-  double room_horizontal_mm = 0;
-  double room_vertical_mm = 0;
-  bool anchor_limited = false;  ///< Common top could not be reached without leaving the mode.
-};
-
-/// Circle against one rectangle.
-struct CoverFigures {
-  double left_mm = 0, top_mm = 0, right_mm = 0, bottom_mm = 0;  ///< From the optical axis.
-  bool covered = false;
-  double area_mm2 = 0;     ///< Of the rectangle.
-  double overlap_mm2 = 0;  ///< Of the rectangle inside the circle.
-  double diagonal_mm = 0;  ///< Diameter the rectangle asks for: twice its farthest corner.
-  double margin_mm = 0;    ///< Circle radius less farthest corner; negative when it fails.
-  double uncovered_area_percent = 0;
-  double largest_covered_scale = 0;  ///< Of the same rectangle about the optical axis.
-};
-
-/// One focal length of the lens set against this mode.
-struct LensCover {
-  double focal_mm = 0;
-  double image_circle_mm = 0;
-  bool covers_mode = false;
-  bool covers_protected = false;
-  bool covers_frame = false;
-};
-
-/// The lens's image circle. Nothing in it holds when `known` is false.
-struct CoverReport {
-  bool known = false;
-  bool interpolated = false;  ///< Unlisted focal length; the smaller neighbour's circle is used.
-  double image_circle_mm = 0;
-  CoverFigures mode;
-  CoverFigures protected_area;
-  CoverFigures frame;
-  double largest_frame_width_mm = 0;  ///< Largest covered frame of the wanted shape in the mode.
-  double largest_frame_height_mm = 0;
-  double lost_padding_percent = 0;  ///< Of the mode outside the frame line, what stays dark.
-  std::vector<LensCover> lens_set;
-  std::optional<double>
-      longest_uncovering_focal_mm;  ///< Longest focal that fails the main frame line.
-};
-
-/// The same view in another mode. Both ids are views into the list they come from.
-struct EquivalentFocal {
-  std::string_view camera;
-  std::string_view mode;
-  double matched_extent_mm = 0;  ///< Width (times squeeze), height or diagonal of that mode.
-  double focal_mm = 0;
-};
-
-/// The rows of EquivalentFocal. The ids of all of them stand in one text: there is a row for nearly
-/// every mode of the library in each report, and a report for each frame of a drag.
-class EquivalentFocals {
- public:
-  void reserve(std::size_t rows, std::size_t id_bytes) {
-    rows_.reserve(rows);
-    ids_.reserve(id_bytes);
-  }
-  void add(const EquivalentFocal& row) {
-    rows_.push_back(
-        {row.matched_extent_mm, row.focal_mm, ids_.size(), row.camera.size(), row.mode.size()});
-    ids_ += row.camera;
-    ids_ += row.mode;
-  }
-  [[nodiscard]] std::size_t size() const { return rows_.size(); }
-  /// Row i, below size().
-  [[nodiscard]] EquivalentFocal operator[](std::size_t i) const {
-    const Row& row = rows_[i];
-    const std::string_view ids = ids_;
-    return {ids.substr(row.at, row.camera_bytes),
-            ids.substr(row.at + row.camera_bytes, row.mode_bytes), row.matched_extent_mm,
-            row.focal_mm};
-  }
-
- private:
-  struct Row {
-    double matched_extent_mm, focal_mm;
-    std::size_t at, camera_bytes, mode_bytes;
-  };
-  std::vector<Row> rows_;
-  std::string ids_;
-};
-
-/// Depth of field for one circle of confusion and focal length.
-struct DepthOfField {
-  double hyperfocal_m = 0;
-  double near_m = 0;
-  std::optional<double> far_m;  ///< Nothing when it reaches infinity.
-};
-
-/// What the lens sees.
-struct SeeReport {
-  double focal_mm = 0;
-  double f_number = 0;
-  double focus_m = 0;
-  double horizontal_fov_deg = 0, vertical_fov_deg = 0, diagonal_fov_deg = 0;  ///< Of the mode.
-  double frame_horizontal_fov_deg = 0, frame_vertical_fov_deg = 0, frame_diagonal_fov_deg = 0;
-  double magnification = 0;
-  bool close_range = false;  ///< Sizes come from the magnification: focus under 100 focal lengths.
-  double width_at_focus_m = 0;  ///< Of the main frame line, in the scene.
-  double height_at_focus_m = 0;
-  double mode_width_at_focus_m = 0;  ///< Of the whole sensor mode.
-  double mode_height_at_focus_m = 0;
-  std::optional<double> wanted_width_m, wanted_height_m;
-  /// For the plan's wanted scene width or height: how far to stand, or which focal length from
-  /// here.
-  std::optional<double> distance_for_wanted_width_m, focal_for_wanted_width_mm;
-  std::optional<double> distance_for_wanted_height_m, focal_for_wanted_height_mm;
-  bool circle_chosen = false;  ///< The plan overrides the conventional circle of confusion.
-  double circle_of_confusion_mm = 0;
-  DepthOfField depth;             ///< Vertical (marked) focal length; used for the verdict.
-  DepthOfField horizontal_depth;  ///< For an anamorphic lens: focal length over squeeze.
-  double matched_extent_mm = 0;   ///< Of this mode; see EquivalentFocal.
-  EquivalentFocals equivalent_focal;
-  MatchBy match = MatchBy::width;
-};
-
-/// A requirement with what there is.
-struct MandateFigures {
-  std::int64_t required = 0;
-  double have = 0;
-  double mode_have = 0;
-  bool met = true;
-  bool mode_meets = true;
-};
-
-/// Photosites, resampling, sampling.
-struct ResolveReport {
-  std::int64_t recorded_width_pixels = 0;
-  std::int64_t recorded_height_pixels = 0;
-  double in_camera_desqueeze = 1;
-  double recorded_squeeze = 1;     ///< Left in the file; 1 after in-camera de-squeeze.
-  double horizontal_resample = 1;  ///< Recorded pixels per photosite.
-  double vertical_resample = 1;
-  double frame_photosites = 0;
-  std::int64_t mode_photosites = 0;
-  std::int64_t deliverable_width_pixels = 0;
-  std::int64_t deliverable_height_pixels = 0;
-  double picture_width_pixels = 0;  ///< The main frame fitted into the deliverable raster.
-  double picture_height_pixels = 0;
-  double horizontal_scale = 0;  ///< De-squeezed recording to deliverable; above 1 is upscaling.
-  double vertical_scale = 0;
-  double horizontal_sampled_scale = 0;  ///< Photosites really read to deliverable, per axis.
-  double vertical_sampled_scale = 0;
-  MandateFigures mandate;
-  MandateFigures mandate_across;
-  double nyquist_cycles_per_mm = 0;       ///< Of the photosites, 1 / (2 pitch).
-  double diffraction_limit_f_number = 0;  ///< Where the diffraction cut-off falls to Nyquist.
-};
-
-/// What limits the frame rate.
-enum class RateLimit { none, mode, recording, card };
-
-/// Lights on the mains.
-struct Flicker {
-  double mains_hz = 0;
-  bool safe = false;
-  std::vector<double>
-      nearest_safe_shutter_deg;              ///< Rising; empty when no angle is safe at this rate.
-  std::vector<Rational> nearest_safe_rates;  ///< Rising; rates near this one safe at this shutter.
-};
-
-/// Rates and exposure.
-struct RunReport {
-  Rational project_rate;
-  Rational sensor_rate;
-  Rational exposure_s;
-  bool shutter_is_time = false;  ///< The plan states a time; the angle follows from it.
-  double shutter_deg = 0;
-  double base_angle_deg = 0;
-  double speed_factor = 1;
-  double exposure_change_stops = 0;
-  Flicker flicker;
-  std::optional<Rational> rate_ceiling;  ///< Highest whole-system rate; nothing when unlimited.
-  RateLimit rate_limited_by = RateLimit::none;
-  bool rate_allowed = true;
-  Span screen_minutes_per_card;  ///< Playing time of a full card at the project rate.
-  /// Length of a full card (least) at the project rate, non-drop and drop-frame; empty when the
-  /// rate has no such time code.
-  std::string card_timecode, card_timecode_drop;
-};
-
-/// Cards, copies, archive, money. Spans are ranges only for codecs that are ranges.
-struct StoreReport {
-  ByteRange bytes_per_frame;         ///< Coded frame.
-  ByteRange bytes_per_frame_stored;  ///< With the container's share.
-  double audio_bytes_per_s = 0;
-  Span bytes_per_s;
-  Span bytes_per_minute;
-  bool card_guaranteed = false;  ///< A standard's class guarantees the card's speed.
-  std::int64_t usable_card_bytes = 0;
-  ByteRange frames_per_card;  ///< Whole frames; a count, not bytes.
-  Span minutes_per_card;
-  Span write_headroom;               ///< Card speed over data rate.
-  ByteRange cards_per_day;           ///< Each camera.
-  Span card_change_minutes;          ///< By the clock, from one card change to the next.
-  ByteRange cards_in_rotation;       ///< Each camera.
-  ByteRange cards_in_all;            ///< What the rotations of all cameras take together.
-  bool rotation_sustainable = true;  ///< False when copying can never keep up, whatever the cards.
-  Span offload_minutes_per_card;     ///< All passes over a full card.
-  std::int64_t offload_bytes_per_s = 0;  ///< Of the slowest part.
-  std::int64_t offload_passes = 0;       ///< Copy, and what the verification reads again.
-  std::string offload_limited_by;        ///< "card reader", "link", "drive", "checksum".
-  Span offload_hours_per_day;            ///< Each unit.
-  double recorded_hours_per_day = 0;     ///< Sensor running time of each camera.
-  Span shoot_total_bytes;
-  Span copies_total_bytes;
-  ByteRange drives;      ///< Over all copies.
-  double drive_gib = 0;  ///< Capacity of one, in the binary unit some computers report.
-  ByteRange tapes;       ///< Over all tape copies.
-  Span tape_hours;
-  Span upload_hours;
-  Span card_cost, drive_cost, tape_cost, wrangler_cost, upload_cost;
-  Span cost;
 };
 
 /// A number of the plan or the library that a working puts in; key and words are static.

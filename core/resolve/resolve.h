@@ -2,9 +2,10 @@
 // and de-squeeze really sample, and where diffraction takes over.
 #pragma once
 
+#include "core/frame/report.h"
 #include "core/optics/mode_geometry.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
+#include "core/resolve/report.h"
 
 namespace widegate {
 

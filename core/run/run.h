@@ -6,7 +6,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
+#include "core/run/report.h"
 
 namespace widegate {
 

@@ -6,9 +6,10 @@
 
 #include "core/base/units.h"
 #include "core/catalogue/catalogue.h"
+#include "core/frame/report.h"
 #include "core/optics/mode_geometry.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
+#include "core/see/report.h"
 
 namespace widegate {
 

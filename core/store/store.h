@@ -6,7 +6,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/plan/plan.h"
-#include "core/report/report.h"
+#include "core/store/report.h"
 
 namespace widegate {
 
