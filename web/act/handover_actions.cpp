@@ -21,6 +21,7 @@
 #include "web/view/comparison.h"
 #include "web/view/frame_lines.h"
 #include "web/view/ranking_controls.h"
+#include "web/view/screen_controls.h"
 
 namespace widegate {
 namespace {

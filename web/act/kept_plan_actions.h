@@ -1,32 +1,22 @@
 // The list of plans kept on this device: opening, keeping, copying, deleting, and saving the plan
-// on the screen as it changes. Controls have ids that begin with "plans:". No drawing.
+// on the screen as it changes. No drawing.
 #pragma once
 
 #include <string_view>
 
 #include "web/app/app.h"
 #include "web/app/command.h"
-#include "web/door/mirror.h"
 #include "web/door/platform.h"
 #include "web/state/screen_state.h"
 
 namespace widegate {
 
-inline constexpr std::string_view kShelfPrefix = "plans:";
 /// Keys of the list, shared by all tabs, and of this tab's place in it.
 inline constexpr std::string_view kShelfKey = "plans";
 inline constexpr std::string_view kShelfPlaceKey = "kept";
 
-inline constexpr std::string_view kShelfList = "plans:list";
-inline constexpr std::string_view kShelfAdd = "plans:add";
-inline constexpr std::string_view kShelfCopy = "plans:copy";
-inline constexpr std::string_view kShelfDelete = "plans:delete";
-inline constexpr std::string_view kShelfRestore = "plans:restore";
-
-/// One of the controls above.
-[[nodiscard]] Control shelf_control(std::string_view id, const App& app, const PanelState& state);
-
-/// A button above, or a choice of the list (`text`); ids of other sections do nothing.
+/// A button of kept_plan_controls.h, or a choice of the list (`text`); ids of other sections do
+/// nothing.
 void run_shelf_action(std::string_view id, const App& app, PanelState& state, Platform& platform);
 void open_kept_plan(std::string_view text, const App& app, PanelState& state, Platform& platform,
                     Commands& commands);

@@ -8,6 +8,7 @@
 #include "core/catalogue/each_list.h"
 #include "core/catalogue/merge.h"
 #include "core/plan/carried_rows.h"
+#include "web/view/library_controls.h"
 
 namespace widegate {
 namespace {
@@ -24,27 +25,6 @@ struct Desk {
 
   [[nodiscard]] LibraryState& library() const { return state.library; }
 };
-
-struct KindRow {
-  OwnKind kind;
-  std::string_view pointer;  ///< Of the plan's value that names such a row; empty for none.
-};
-constexpr auto kKinds = std::to_array<KindRow>({
-    {OwnKind::camera, "/format/camera"},
-    {OwnKind::codec, ""},
-    {OwnKind::card, "/store/card"},
-    {OwnKind::lens_set, "/lens/set"},
-    {OwnKind::drive, "/store/drive"},
-    {OwnKind::tape, "/store/tape"},
-    {OwnKind::link, "/store/link"},
-});
-
-const KindRow* kind_of_list(std::string_view list) {
-  for (const KindRow& row : kKinds) {
-    if (own_list(row.kind) == list) return &row;
-  }
-  return nullptr;
-}
 
 /// "cameras/hazel" in its parts; nothing for any other text.
 struct RowName {
@@ -225,9 +205,9 @@ constexpr auto kActions = std::to_array<ActionRow>({
 
 void open_form(LibraryState& library, const App& app, std::string_view text) {
   const auto name = row_named(text);
-  const KindRow* kind = name ? kind_of_list(name->list) : nullptr;
-  if (kind == nullptr) return;
-  library.form = form_of_row(app.own(), kind->kind, name->id);
+  const auto kind = name ? kind_of_list(name->list) : std::nullopt;
+  if (!kind) return;
+  library.form = form_of_row(app.own(), *kind, name->id);
   library.opened = row_alone(app.own(), name->list, name->id);
   library.tried = false;
 }
@@ -241,11 +221,6 @@ void start_from(LibraryState& library, const App& app, std::string_view id) {
 
 }  // namespace
 
-std::string_view plan_pointer(OwnKind kind) {
-  const KindRow* row = kind_of_list(own_list(kind));
-  return row == nullptr ? std::string_view() : row->pointer;
-}
-
 void set_library_control(std::string_view id, std::string_view text, const App& app,
                          PanelState& state) {
   LibraryState& library = state.library;
@@ -253,9 +228,9 @@ void set_library_control(std::string_view id, std::string_view text, const App& 
   ++library.revision;
   const std::string_view key = id.substr(kLibraryPrefix.size());
   if (key == "new") {
-    const KindRow* kind = kind_of_list(text);
-    if (kind == nullptr) return;
-    library.form = blank_form(kind->kind);
+    const auto kind = kind_of_list(text);
+    if (!kind) return;
+    library.form = blank_form(*kind);
     library.opened = {};
     library.tried = false;
     state.jump = "library";

@@ -3,27 +3,18 @@
 #pragma once
 
 #include <string_view>
-#include <vector>
 
 #include "web/app/app.h"
 #include "web/app/command.h"
-#include "web/door/mirror.h"
 #include "web/door/platform.h"
 #include "web/state/screen_state.h"
 
 namespace widegate {
 
-inline constexpr std::string_view kLibraryPrefix = "library:";
 /// Key of the rows on the device, and of a text there that could not be read.
 inline constexpr std::string_view kLibraryKey = "library";
 /// Purpose of a file that is opened as a library, see Platform::open_file.
 inline constexpr std::string_view kLibraryFile = "library";
-
-/// Pointer of the plan's value that names a row of this kind; empty for none.
-[[nodiscard]] std::string_view plan_pointer(OwnKind kind);
-
-/// Every control of the section, in order: the list, or the form under way.
-[[nodiscard]] std::vector<Control> library_controls(const App& app, const PanelState& state);
 
 /// A text or choice of one of the controls.
 void set_library_control(std::string_view id, std::string_view text, const App& app,

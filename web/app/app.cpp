@@ -5,10 +5,10 @@
 
 #include "core/catalogue/merge.h"
 #include "core/plan/carried_rows.h"
+#include "core/plan/frame_line_pointer.h"
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_fields.h"
 #include "core/report/evaluate.h"
-#include "web/view/frame_lines.h"
 
 namespace widegate {
 namespace {

@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
+#include "web/door/frame_input.h"
 #include "web/door/mirror.h"
-#include "web/ui/ui.h"
 
 namespace widegate {
 

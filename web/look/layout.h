@@ -2,9 +2,9 @@
 // text size. No drawing.
 #pragma once
 
+#include "web/door/frame_input.h"
 #include "web/door/mirror.h"
 #include "web/look/theme.h"
-#include "web/ui/ui.h"
 
 namespace widegate {
 

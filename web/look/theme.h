@@ -6,7 +6,7 @@
 #include <cstdint>
 #include <optional>
 
-#include "web/ui/ui.h"
+#include "web/door/frame_input.h"
 
 namespace widegate {
 

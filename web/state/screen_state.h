@@ -13,9 +13,11 @@
 #include "web/state/comparison_state.h"
 #include "web/state/delivery_state.h"
 #include "web/state/library_state.h"
-#include "web/view/ranking_rows.h"
 
 namespace widegate {
+
+/// Which formats are listed.
+enum class RankingPart { passing, trade_offs, rejected };
 
 /// Formats listed until more are asked for.
 inline constexpr std::size_t kFormatsAtFirst = 6;

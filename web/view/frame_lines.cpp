@@ -9,9 +9,6 @@
 namespace widegate {
 namespace {
 
-constexpr std::string_view kFirst = "/deliverable/frame_lines/0/";
-constexpr std::string_view kLines = "/deliverable/frame_lines/";
-
 Control named(std::string_view id, ControlKind kind, std::string_view label) {
   Control control;
   control.id = id;
@@ -50,19 +47,6 @@ FrameLine added_line(std::size_t place) {
 std::size_t picked_line(const Plan& plan, const PanelState& state) {
   const std::size_t lines = plan.deliverable.frame_lines.size();
   return lines == 0 ? 0 : std::min(state.frame_line, lines - 1);
-}
-
-std::string on_line(std::string_view pointer, std::size_t line) {
-  if (line == 0 || !pointer.starts_with(kFirst)) return std::string(pointer);
-  return std::string(kLines) + std::to_string(line) + "/" +
-         std::string(pointer.substr(kFirst.size()));
-}
-
-std::string on_first_line(std::string_view pointer) {
-  if (!pointer.starts_with(kLines)) return std::string(pointer);
-  const std::size_t end = pointer.find('/', kLines.size());
-  if (end == std::string_view::npos) return std::string(pointer);
-  return std::string(kFirst) + std::string(pointer.substr(end + 1));
 }
 
 std::vector<Control> frame_line_controls(const App& app, const PanelState& state) {

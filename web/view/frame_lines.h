@@ -21,12 +21,6 @@ inline constexpr std::string_view kRemoveFrameLine = "command:remove-frame-line"
 /// Index of the line whose fields are shown; always one of the plan's.
 [[nodiscard]] std::size_t picked_line(const Plan& plan, const PanelState& state);
 
-/// The pointer of a field of the first line as that of another; any other pointer as it is.
-[[nodiscard]] std::string on_line(std::string_view pointer, std::size_t line);
-
-/// The way back: the pointer of the same field of the first line.
-[[nodiscard]] std::string on_first_line(std::string_view pointer);
-
 /// A button for one more line; where there are several, also the choice and a button for one less.
 [[nodiscard]] std::vector<Control> frame_line_controls(const App& app, const PanelState& state);
 

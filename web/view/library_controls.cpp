@@ -1,4 +1,5 @@
-// library_controls() of library_desk.h: the words of the section, and what is wrong with the form.
+#include "web/view/library_controls.h"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -6,12 +7,26 @@
 
 #include "core/catalogue/merge.h"
 #include "core/plan/carried_rows.h"
-#include "web/act/library_actions.h"
 
 namespace widegate {
 namespace {
 
 constexpr std::string_view kSection = "library";
+
+struct KindRow {
+  OwnKind kind;
+  std::string_view pointer;  ///< Of the plan's value that names such a row; empty for none.
+};
+constexpr auto kKinds = std::to_array<KindRow>({
+    {OwnKind::camera, "/format/camera"},
+    {OwnKind::codec, ""},
+    {OwnKind::card, "/store/card"},
+    {OwnKind::lens_set, "/lens/set"},
+    {OwnKind::drive, "/store/drive"},
+    {OwnKind::tape, "/store/tape"},
+    {OwnKind::link, "/store/link"},
+});
+
 constexpr auto kAddable =
     std::to_array<OwnKind>({OwnKind::camera, OwnKind::codec, OwnKind::card, OwnKind::lens_set,
                             OwnKind::drive, OwnKind::tape, OwnKind::link});
@@ -235,7 +250,24 @@ void add_list(std::vector<Control>& controls, const App& app, const LibraryState
   controls.push_back(action("library:import", "Bring in equipment from a file"));
 }
 
+const KindRow* row_of_list(std::string_view list) {
+  for (const KindRow& row : kKinds) {
+    if (own_list(row.kind) == list) return &row;
+  }
+  return nullptr;
+}
+
 }  // namespace
+
+std::optional<OwnKind> kind_of_list(std::string_view list) {
+  const KindRow* row = row_of_list(list);
+  return row == nullptr ? std::nullopt : std::optional(row->kind);
+}
+
+std::string_view plan_pointer(OwnKind kind) {
+  const KindRow* row = row_of_list(own_list(kind));
+  return row == nullptr ? std::string_view() : row->pointer;
+}
 
 std::vector<Control> library_controls(const App& app, const PanelState& state) {
   std::vector<Control> controls;

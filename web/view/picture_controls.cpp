@@ -6,7 +6,6 @@
 
 #include "core/base/number_text.h"
 #include "core/report/figure_text.h"
-#include "web/act/handover_actions.h"
 
 namespace widegate {
 namespace {

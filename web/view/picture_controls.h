@@ -14,6 +14,7 @@ namespace widegate {
 
 inline constexpr std::string_view kPicture = "view:picture";
 inline constexpr std::string_view kScene = "view:scene";
+inline constexpr std::string_view kDesqueeze = "view:desqueezed";
 inline constexpr std::string_view kMagnifier = "view:magnifier";
 inline constexpr std::string_view kSpotAcross = "view:spot-across";
 inline constexpr std::string_view kSpotDown = "view:spot-down";

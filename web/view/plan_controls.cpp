@@ -4,8 +4,8 @@
 #include <utility>
 
 #include "core/base/number_text.h"
+#include "core/plan/frame_line_pointer.h"
 #include "core/report/figure_text.h"
-#include "web/view/frame_lines.h"
 #include "web/view/usual_values.h"
 
 namespace widegate {

@@ -10,11 +10,9 @@
 
 #include "core/choose/ranking.h"
 #include "web/app/app.h"
+#include "web/state/screen_state.h"
 
 namespace widegate {
-
-/// Which formats are listed.
-enum class RankingPart { passing, trade_offs, rejected };
 
 /// One format of the ranking.
 struct RankingRow {

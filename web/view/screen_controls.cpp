@@ -5,12 +5,11 @@
 #include <utility>
 
 #include "core/lesson/lessons.h"
-#include "web/act/handover_actions.h"
-#include "web/act/kept_plan_actions.h"
-#include "web/act/library_actions.h"
 #include "web/view/comparison.h"
 #include "web/view/delivery.h"
 #include "web/view/frame_lines.h"
+#include "web/view/kept_plan_controls.h"
+#include "web/view/library_controls.h"
 #include "web/view/picture_controls.h"
 #include "web/view/plan_controls.h"
 #include "web/view/ranking_controls.h"

@@ -7,9 +7,9 @@
 
 #include "imgui.h"
 #include "tests/web/support/harness.h"
-#include "web/act/handover_actions.h"
 #include "web/view/frame_lines.h"
 #include "web/view/ranking_controls.h"
+#include "web/view/screen_controls.h"
 
 using namespace widegate;
 using namespace widegate::test;

@@ -12,6 +12,7 @@
 #include "web/act/handover_actions.h"
 #include "web/state/comparison_state.h"
 #include "web/view/picture_controls.h"
+#include "web/view/screen_controls.h"
 
 using namespace widegate;
 using namespace widegate::test;

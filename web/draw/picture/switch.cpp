@@ -4,7 +4,6 @@
 #include <array>
 #include <string_view>
 
-#include "web/act/handover_actions.h"
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/parts.h"
 #include "web/state/comparison_state.h"

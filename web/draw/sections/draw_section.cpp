@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "core/plan/frame_line_pointer.h"
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/message.h"
 #include "web/draw/widgets/parts.h"

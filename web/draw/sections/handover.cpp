@@ -3,11 +3,11 @@
 #include <array>
 #include <string_view>
 
-#include "web/act/handover_actions.h"
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/draw_context.h"
 #include "web/draw/widgets/parts.h"
 #include "web/draw/widgets/working.h"
+#include "web/view/screen_controls.h"
 #include "web/view/sections.h"
 
 namespace widegate {

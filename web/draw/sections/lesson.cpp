@@ -2,11 +2,11 @@
 // working of its figure. The plan of the step is there to be played with.
 #include <array>
 
-#include "web/act/handover_actions.h"
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/draw_context.h"
 #include "web/draw/widgets/parts.h"
 #include "web/draw/widgets/working.h"
+#include "web/view/screen_controls.h"
 #include "web/view/sections.h"
 
 namespace widegate {

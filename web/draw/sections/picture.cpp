@@ -2,7 +2,6 @@
 // picture itself.
 #include <array>
 
-#include "web/act/handover_actions.h"
 #include "web/view/picture_controls.h"
 #include "web/view/sections.h"
 

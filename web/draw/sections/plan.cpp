@@ -1,8 +1,8 @@
 // The plan itself and how it is shown: its name, the colours, starting afresh.
 #include <array>
 
-#include "web/act/handover_actions.h"
-#include "web/act/kept_plan_actions.h"
+#include "web/view/kept_plan_controls.h"
+#include "web/view/screen_controls.h"
 #include "web/view/sections.h"
 
 namespace widegate {

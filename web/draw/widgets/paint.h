@@ -7,15 +7,10 @@
 #include "core/report/report.h"
 #include "imgui.h"
 #include "web/door/mirror.h"
+#include "web/look/fonts.h"
 #include "web/look/theme.h"
 
 namespace widegate {
-
-/// The two weights of the built-in font.
-struct Fonts {
-  ImFont* regular = nullptr;
-  ImFont* semibold = nullptr;
-};
 
 enum class Align { left, centre, right };
 

@@ -4,9 +4,9 @@
 #include <array>
 #include <string>
 
-#include "web/act/handover_actions.h"
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/parts.h"
+#include "web/view/screen_controls.h"
 
 namespace widegate {
 namespace {
