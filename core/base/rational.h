@@ -1,5 +1,5 @@
 // Exact fractions for rates, aspect ratios, squeeze and protection. Only integer arithmetic lives
-// here; text conversion is in text.h.
+// here; text conversion is in number_text.h.
 #pragma once
 
 #include <compare>

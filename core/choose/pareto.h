@@ -1,5 +1,5 @@
 // The Pareto front: which rows of a table no other row beats. Knows four numbers and nothing of
-// cameras; what the numbers are is choose.h's.
+// cameras; what the numbers are is ranking.h's.
 #pragma once
 
 #include <array>

@@ -1,5 +1,5 @@
 // Cover: the lens's image circle against the mode, the protected area and the frame line.
-// Rectangles come from frame.h, the circle from lens.h.
+// Rectangles come from frame.h, the circle from lens_squeeze.h.
 #pragma once
 
 #include "core/catalogue/catalogue.h"

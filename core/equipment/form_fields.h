@@ -1,4 +1,4 @@
-// What own_form.h asks for, as data: the fields of every part of a form, how each is typed and what
+// What form.h asks for, as data: the fields of every part of a form, how each is typed and what
 // it means when it is left empty. For the sources of own_form only.
 #pragma once
 

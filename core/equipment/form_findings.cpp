@@ -1,4 +1,4 @@
-// row_findings of own_form.h: what follows from a row, in words.
+// row_findings of form.h: what follows from a row, in words.
 #include "core/base/number_text.h"
 #include "core/catalogue/codec.h"
 #include "core/equipment/form.h"

@@ -1,4 +1,4 @@
-// form_of_row of own_form.h: the texts from which a row of the catalogue comes again.
+// form_of_row of form.h: the texts from which a row of the catalogue comes again.
 #include <array>
 
 #include "core/base/number_text.h"

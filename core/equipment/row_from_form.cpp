@@ -1,4 +1,4 @@
-// row_from_form of own_form.h: from typed texts to a row of the catalogue. The row goes through its
+// row_from_form of form.h: from typed texts to a row of the catalogue. The row goes through its
 // JSON form, so that sizes are completed and checked by the very rules that documents have.
 #include <algorithm>
 #include <cmath>

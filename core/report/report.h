@@ -115,7 +115,7 @@ struct Report {
   RunReport run;
   StoreReport store;
   std::vector<Note> notes;
-  std::vector<GivenNumber> given;  ///< See given.h.
+  std::vector<GivenNumber> given;  ///< See inputs.h.
   std::vector<GivenWord> given_words;
 };
 

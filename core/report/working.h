@@ -1,5 +1,5 @@
 // Show the working: how every number of a Report came about, made from the Report and a table of
-// formulas (working_table.h). No figure is computed here a second time.
+// formulas (formulas.h). No figure is computed here a second time.
 #pragma once
 
 #include <optional>

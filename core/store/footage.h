@@ -1,5 +1,5 @@
 // How much is shot, and how fast it comes: running time, frames and bytes as exact fractions.
-// What it is stored on is store_card.h's and store_archive.h's.
+// What it is stored on is card_load.h's and archive.h's.
 #pragma once
 
 #include <cstdint>

@@ -1,5 +1,5 @@
 // Store: from bytes per frame to cards, copies, archive and money. Bytes per frame are codec.h's;
-// the parts are in footage.h, offload.h, rotation.h, store_card.h and store_archive.h.
+// the parts are in footage.h, copying.h, card_rotation.h, card_load.h and archive.h.
 #pragma once
 
 #include <tl/expected.hpp>

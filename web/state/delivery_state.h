@@ -1,5 +1,5 @@
 // What a person chose to deliver, and what the last framing list that was opened turned up. Plain
-// data, part of the screen's state; kept on the device by keep.h.
+// data, part of the screen's state; kept on the device by delivery_actions.h.
 #pragma once
 
 #include <cstdint>

@@ -1,5 +1,5 @@
 // A question as data: its words and which values of the plan belong to it. The list of them is in
-// list.h; one file for each question.
+// sections.h; one file for each question.
 #pragma once
 
 #include <cstddef>

@@ -1,5 +1,5 @@
 // Ready-made canvas templates for the deliveries that come up most, as any other template: to be
-// applied by apply.h, written by write.h, or used as a start for one's own.
+// applied by apply_template.h, written by write.h, or used as a start for one's own.
 #pragma once
 
 #include <vector>
