@@ -186,9 +186,10 @@ def check_tests(root):
     """Complaints about folders of the tests that mirror no folder of the code."""
     homes = {folder.name for folder in FOLDERS}
     homes |= {parent.as_posix() for name in homes for parent in Path(name).parents}
-    return [f"{path.relative_to(root)}: mirrors no folder of the code"
-            for top in ("core", "web") for path in sorted((root / "tests" / top).rglob("*"))
-            if path.is_dir() and path.name != "support" and path.relative_to(root / "tests").as_posix() not in homes]
+    homes |= {"core/support", "web/support"}
+    used = sorted({path.parent.relative_to(root / "tests").as_posix()
+                   for top in ("core", "web") for path in (root / "tests" / top).rglob("*") if path.suffix in SOURCES})
+    return [f"tests/{folder}: mirrors no folder of the code" for folder in used if folder not in homes]
 
 
 def map_text():

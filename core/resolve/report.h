@@ -30,6 +30,7 @@ struct ResolveReport {
   double picture_height_pixels = 0;
   double horizontal_scale = 0;  ///< De-squeezed recording to deliverable; above 1 is upscaling.
   double vertical_scale = 0;
+  double nominal_scale = 0;             ///< The largest of all frame lines; see FrameReport.
   double horizontal_sampled_scale = 0;  ///< Photosites really read to deliverable, per axis.
   double vertical_sampled_scale = 0;
   MandateFigures mandate;
