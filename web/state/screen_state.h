@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "web/door/scene_quad.h"
+#include "web/look/scroll_anchor.h"
 #include "web/look/theme.h"
 #include "web/state/comparison_state.h"
 #include "web/state/delivery_state.h"
@@ -75,6 +76,7 @@ struct PanelState {
   bool reveal_focus = false;           ///< Scroll to it in the next frame.
   std::string jump;                    ///< Section to scroll to in the next frame.
   std::string current;                 ///< Section at the top of the column.
+  ScrollAnchor anchor;                 ///< Where the column stands.
   std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
   RankingPart ranking_part = RankingPart::passing;
