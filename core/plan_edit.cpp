@@ -5,6 +5,7 @@
 #include "core/json_path.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
+#include "core/renamed_ids.h"
 
 namespace widegate {
 namespace {
@@ -152,6 +153,7 @@ void apply(Plan& plan, std::string_view pointer, std::string_view text, const Ca
                 "the pointer of a field of this plan, such as /lens/focal_mm");
     return;
   }
+  if (place->info->ids == IdList::codec) text = current_codec_id(text);
   const auto value = value_from_text(*place->info, text);
   if (!value || !value_accepted(*place->info, *value)) {
     add_problem(problems, at, in_quotes(text), accepted_values(*place->info));

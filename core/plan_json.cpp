@@ -2,6 +2,7 @@
 
 #include "core/catalogue_object.h"
 #include "core/field_json.h"
+#include "core/own_rows.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
 #include "core/text.h"
@@ -47,6 +48,7 @@ class PlanReader {
     const bool readable = is_object(document, root, problems_) &&
                           version_readable(document, kVersionKey, kVersion, problems_);
     if (readable) read_object(document, "", root);
+    use_current_ids(plan_);
     return std::move(plan_);
   }
   [[nodiscard]] Problems take_problems() { return std::move(problems_); }
