@@ -398,6 +398,18 @@ TEST_CASE("cameras say what they take, and a card of each kind is there") {
   CHECK(read_outs.size() == demo_cameras().size());
 }
 
+TEST_CASE("every price says that it is invented") {
+  const auto check = [](const auto& rows) {
+    for (const auto& row : rows) {
+      CAPTURE(row.id);
+      if (row.price > 0) CHECK(row.source.find("invented") != std::string::npos);
+    }
+  };
+  check(library().cards);
+  check(library().drives);
+  check(library().tapes);
+}
+
 TEST_CASE("one lens set has an extender") {
   const LensSet* tamar = find_row(library().lens_sets, "tamar");
   CHECK(tamar->extenders == std::vector<Rational>{Rational(7, 5)});
