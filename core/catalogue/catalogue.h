@@ -102,8 +102,8 @@ struct Card {
   std::string id;
   std::string name;
   std::string source;
-  std::string kind =
-      {};  ///< What fits where (an id: "sd"), matched with Camera::media; may be empty.
+  /// What fits where (an id: "sd"), matched with Camera::media; may be empty.
+  std::string kind = {};
   std::int64_t capacity_bytes = 0;
   Rational usable_share = 1;  ///< Share of the capacity that takes footage, above 0 to 1.
   /// Speed that holds until the card is full. With a standard's class this is the guaranteed

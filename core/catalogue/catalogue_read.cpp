@@ -7,6 +7,7 @@
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
 #include "core/catalogue/catalogue_fields.h"
+#include "core/catalogue/renamed_ids.h"
 #include "core/field/field_json.h"
 
 namespace widegate {
@@ -365,6 +366,7 @@ Catalogue catalogue_from_object(const Json& object, std::string_view version_key
     });
     if (!known) add_unknown_key(problems, at, member.value(), kListKeys);
   }
+  use_current_ids(catalogue);
   return catalogue;
 }
 

@@ -124,7 +124,9 @@ class ItemWriter {
     item.empty = row.empty;
     item.text = text;
     const auto spec = form_spec(part, row.key);
-    const bool words = spec && spec->kind == FieldKind::text;
+    // Several numbers need blanks between them, which a number pad has not.
+    const bool words =
+        (spec && spec->kind == FieldKind::text) || row.reading == FormReading::factors;
     item.input = words ? FormInput::text : FormInput::number;
     item.choices = form_choices(part, row, library_);
     if (!item.choices.empty()) item.input = FormInput::choice;
