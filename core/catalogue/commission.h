@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "core/codec.h"
-#include "core/rational.h"
+#include "core/base/rational.h"
+#include "core/catalogue/codec.h"
 
 namespace widegate {
 
@@ -19,7 +19,8 @@ enum class CountedOn { mode, frame };
 enum class Wish { either, wanted, refused };
 
 /// The requirements. One that holds nothing is not asked for; in a plan, it is as the commission's
-/// row has it. Nought, "either", a squeezing limit and the like say expressly that nothing is asked.
+/// row has it. Nought, "either", a squeezing limit and the like say expressly that nothing is
+/// asked.
 struct CommissionTerms {
   std::optional<std::int64_t> photosites;  ///< At least; 0: none asked for.
   std::optional<CountedOn> counted_on;     ///< On the mode when nothing is said.

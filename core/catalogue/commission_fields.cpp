@@ -1,8 +1,8 @@
 // The table of a commission's scalar values; see catalogue_fields.h.
 #include <array>
 
+#include "core/catalogue/catalogue_fields.h"
 #include "core/catalogue/commission_specs.h"
-#include "core/catalogue_fields.h"
 
 namespace widegate {
 namespace {
@@ -33,8 +33,7 @@ constexpr std::array kCommission = {
     term<&CommissionTerms::lossless>(specs::lossless("/lossless")),
     term<&CommissionTerms::intra>(specs::intra("/intra")),
     term<&CommissionTerms::plays_at_once>(specs::plays_at_once("/plays_at_once")),
-    term<&CommissionTerms::in_camera_desqueeze>(
-        specs::in_camera_desqueeze("/in_camera_desqueeze")),
+    term<&CommissionTerms::in_camera_desqueeze>(specs::in_camera_desqueeze("/in_camera_desqueeze")),
     term<&CommissionTerms::protection>(specs::protection("/protection")),
 };
 

@@ -4,7 +4,7 @@
 
 #include <span>
 
-#include "core/field.h"
+#include "core/field/field.h"
 
 namespace widegate::commission_specs {
 
@@ -80,10 +80,9 @@ constexpr FieldSpec in_camera_desqueeze(std::string_view pointer) {
   return choice(pointer, "De-squeezed in camera", kWishes);
 }
 constexpr FieldSpec protection(std::string_view pointer) {
-  FieldSpec spec = fraction(
-      number(pointer, "Protection, at least", "", 0, Rational(1, 2), Rational(1, 100),
-             Rational(1, 4)),
-      500, 1000);
+  FieldSpec spec = fraction(number(pointer, "Protection, at least", "", 0, Rational(1, 2),
+                                   Rational(1, 100), Rational(1, 4)),
+                            500, 1000);
   spec.high_excluded = true;
   return spec;
 }

@@ -8,10 +8,10 @@
 #include <tuple>
 #include <utility>
 
-#include "core/catalogue_fields.h"
-#include "core/geometry.h"
-#include "core/lens.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/catalogue/catalogue_fields.h"
+#include "core/optics/lens_squeeze.h"
+#include "core/optics/mode_geometry.h"
 
 namespace widegate {
 namespace {
@@ -174,8 +174,7 @@ std::vector<Rational> table_rates(const RejectedFormat& format) {
 std::vector<Patch> sensor_rates(const RejectedFormat& format) {
   std::vector<Rational> rates = table_rates(format);
   const FormatRows& rows = format.rows;
-  for (const auto& limit :
-       {rows.mode->max_rate, rows.camera->max_rate, rows.recording->max_rate}) {
+  for (const auto& limit : {rows.mode->max_rate, rows.camera->max_rate, rows.recording->max_rate}) {
     if (limit) rates.push_back(*limit);
   }
   const double now = format.plan.run.sensor_rate.to_double();
@@ -215,8 +214,7 @@ std::vector<Patch> deliverables(const RejectedFormat& format) {
 /// Commissions by the photosites they ask for, most first; what only the plan asks for stays.
 std::vector<Patch> commissions(const RejectedFormat& format) {
   std::vector<std::pair<std::int64_t, std::string>> rows;
-  for (const Commission* row :
-       every_row(format.plan.own.commissions, format.library.commissions)) {
+  for (const Commission* row : every_row(format.plan.own.commissions, format.library.commissions)) {
     Plan with = format.plan;
     with.commission.id = row->id;
     rows.emplace_back(-terms_in_force(with, format.library).photosites, row->id);
@@ -268,11 +266,11 @@ constexpr std::uint32_t kHelpsCommission =
                         compression, lossless, intra, plays_at_once, project_rate});
 
 constexpr Dial down(std::int64_t steps_per_unit,
-                     double (*now)(const Plan&, const Catalogue&) = nullptr) {
+                    double (*now)(const Plan&, const Catalogue&) = nullptr) {
   return {.steps_per_unit = steps_per_unit, .down = true, .now = now};
 }
 constexpr Dial up(std::int64_t steps_per_unit,
-                   double (*now)(const Plan&, const Catalogue&) = nullptr) {
+                  double (*now)(const Plan&, const Catalogue&) = nullptr) {
   return {.steps_per_unit = steps_per_unit, .up = true, .now = now};
 }
 
@@ -311,8 +309,7 @@ constexpr auto kInputs = std::to_array<ChangeInput>({
      Dial{.steps_per_unit = 1000, .up = true, .down = true}},
     {Input::sensor_rate, "sensor_rate", "Sensor rate", "fps", kRate, kHelpsRate, down(1000),
      nullptr, sensor_rates},
-    {Input::audio_channels, "audio_channels", "Audio channels", "", kChannels, kHelpsLoad,
-     down(1)},
+    {Input::audio_channels, "audio_channels", "Audio channels", "", kChannels, kHelpsLoad, down(1)},
     {.input = Input::card,
      .key = "card",
      .label = "Card",
@@ -405,8 +402,8 @@ constexpr auto kInputs = std::to_array<ChangeInput>({
      helps({card_minutes}), down(100)},
     {Input::min_push_in, "min_push_in", "Push-in, at least", "%", kPushIn, helps({push_in}),
      down(100)},
-    {Input::min_room, "min_room", "Room around the frame line, at least", "%", kRoom,
-     helps({room}), down(100)},
+    {Input::min_room, "min_room", "Room around the frame line, at least", "%", kRoom, helps({room}),
+     down(100)},
 });
 
 constexpr bool in_order() {

@@ -11,7 +11,7 @@
 
 #include "core/choose/format_figures.h"
 #include "core/choose/smallest_change.h"
-#include "core/field.h"
+#include "core/field/field.h"
 
 namespace widegate {
 
@@ -43,8 +43,8 @@ struct ChangeInput {
   std::string_view key;
   std::string_view label;
   std::string_view unit;
-  std::string_view pointer;                ///< Of the plan's field; empty for a figure of the card.
-  std::uint32_t helps = 0;                 ///< One bit for each requirement, by its number.
+  std::string_view pointer;  ///< Of the plan's field; empty for a figure of the card.
+  std::uint32_t helps = 0;   ///< One bit for each requirement, by its number.
   Dial dial = {};
   /// Of a figure of the card: its field.
   const Field<Card>* (*card_field)() = nullptr;

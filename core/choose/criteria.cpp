@@ -3,23 +3,23 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/geometry.h"
-#include "core/store_card.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/optics/mode_geometry.h"
+#include "core/store/card_load.h"
 
 namespace widegate {
 namespace {
 
 // End points: common practice, no source; tried on jobs.
-constexpr double kNoArea = 50;           // mm2; 64 times that is full: 3200
+constexpr double kNoArea = 50;  // mm2; 64 times that is full: 3200
 constexpr double kAreaDoublings = 6;
 constexpr double kAreaRange = 64;
-constexpr double kNoPixels = 0.125;      // of the delivered; 16 times that is full: twice
+constexpr double kNoPixels = 0.125;  // of the delivered; 16 times that is full: twice
 constexpr double kPixelDoublings = 4;
 constexpr double kPixelRange = 16;
-constexpr double kFullBits = 16;         // a pixel; a sixteenth is nothing
+constexpr double kFullBits = 16;  // a pixel; a sixteenth is nothing
 constexpr double kBitHalvings = 4;
-constexpr double kDataDoublings = 5;     // 32 times the target is nothing
+constexpr double kDataDoublings = 5;  // 32 times the target is nothing
 constexpr double kSpareSpeed = 1.2;
 constexpr std::int64_t kUsualFastest = 5;  // project rates
 constexpr double kMosaic = 0.5;
@@ -105,8 +105,8 @@ const CriterionInfo& criterion_info(Criterion criterion) {
 Wants wants_of(const Conditions& conditions) {
   const Plan& plan = *conditions.plan;
   const Weights weights = weights_of(plan.choose);
-  Wants wants{.weights = {weights.area, weights.pixels, weights.fidelity, weights.speed,
-                          weights.data}};
+  Wants wants{
+      .weights = {weights.area, weights.pixels, weights.fidelity, weights.speed, weights.data}};
   for (const double weight : wants.weights) wants.all_weights += weight;
   wants.sensor_rate = plan.run.sensor_rate.to_double();
   wants.full_speed = kSpareSpeed * wants.sensor_rate;

@@ -41,7 +41,7 @@ struct Wants {
 /// so that what is equal is equal.
 struct LineMerit {
   double area_mm2 = 0;
-  Rational width;   ///< Photosites.
+  Rational width;  ///< Photosites.
   Rational height;
 };
 
@@ -50,21 +50,20 @@ struct LineMerit {
 
 /// True pixels of one format, and what they are worth.
 struct PictureFigures {
-  double area_mm2 = 0;       ///< Of the main frame line.
-  double photosites = 0;     ///< Inside it.
-  double true_pixels = 0;    ///< Inside it: a photosite of a mosaic is half a pixel, a joined one a
-                             ///< quarter; never more than is recorded, or than film holds.
-  double area = 0;           ///< Shares of area and pixels, mean over the frame lines.
+  double area_mm2 = 0;     ///< Of the main frame line.
+  double photosites = 0;   ///< Inside it.
+  double true_pixels = 0;  ///< Inside it: a photosite of a mosaic is half a pixel, a joined one a
+                           ///< quarter; never more than is recorded, or than film holds.
+  double area = 0;         ///< Shares of area and pixels, mean over the frame lines.
   double pixels = 0;
-  double served = 0;         ///< True pixels over delivered ones, main line.
+  double served = 0;  ///< True pixels over delivered ones, main line.
   /// Products over the frame lines between the end points: they order as the means do, but without
   /// the rounding of logarithms.
   double area_product = 0;
   double served_product = 0;
 };
 
-[[nodiscard]] PictureFigures picture_figures(const Conditions& conditions,
-                                             const FormatRows& format,
+[[nodiscard]] PictureFigures picture_figures(const Conditions& conditions, const FormatRows& format,
                                              std::span<const LineMerit> merits);
 
 /// What is kept of the picture: 1 for lossless coding, falling with the stored bits of a pixel, and

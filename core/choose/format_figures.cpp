@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/cover.h"
-#include "core/footage.h"
-#include "core/frame.h"
-#include "core/geometry.h"
-#include "core/lens.h"
-#include "core/run.h"
-#include "core/store_card.h"
+#include "core/cover/cover.h"
+#include "core/frame/frame.h"
+#include "core/optics/lens_squeeze.h"
+#include "core/optics/mode_geometry.h"
+#include "core/run/run.h"
+#include "core/store/card_load.h"
+#include "core/store/footage.h"
 
 namespace widegate {
 namespace {
@@ -114,7 +114,8 @@ LensThere lens_for_view(const Conditions& conditions, const View& view, double w
 }
 
 LensThere lens_there(const Conditions& conditions, const FrameReport& main, bool own_mode) {
-  if (conditions.view && !own_mode) return lens_for_view(conditions, *conditions.view, main.width_mm);
+  if (conditions.view && !own_mode)
+    return lens_for_view(conditions, *conditions.view, main.width_mm);
   const LensChoice& lens = conditions.plan->lens;
   const auto circle = image_circle(lens, conditions.lens_set);
   LensThere there{.focal_mm = lens.focal_mm};
@@ -368,23 +369,22 @@ void judge_codec(FormatFigures& figures, const Conditions& conditions, const Geo
   Findings& findings = figures.findings;
   if (terms.bit_depth > 0) {
     const auto need = static_cast<double>(terms.bit_depth);
-    findings.set(Requirement::bit_depth,
-                 facts.bit_depth ? at_least(static_cast<double>(*facts.bit_depth), need)
-                                 : unknown(need));
+    findings.set(Requirement::bit_depth, facts.bit_depth
+                                             ? at_least(static_cast<double>(*facts.bit_depth), need)
+                                             : unknown(need));
   }
   findings.set(Requirement::chroma, chroma_finding(terms.chroma, facts.chroma));
   findings.set(Requirement::sensor_raw, wish_finding(terms.sensor_raw, is_sensor_raw(facts)));
   findings.set(Requirement::lossless, only_finding(terms.lossless, facts.lossless));
   findings.set(Requirement::intra, only_finding(terms.intra, facts.intra));
-  findings.set(Requirement::plays_at_once,
-               only_finding(terms.plays_at_once, facts.plays_at_once));
+  findings.set(Requirement::plays_at_once, only_finding(terms.plays_at_once, facts.plays_at_once));
   const auto ratio = compression_of(facts, geometry, data);
   if (ratio) figures.compression = ratio->to_double();
   if (terms.compression > Rational(0)) {
     const double most = terms.compression.to_double();
-    findings.set(Requirement::compression,
-                 ratio ? decided(ratio->to_double(), most, *ratio <= terms.compression)
-                       : unknown(most));
+    findings.set(
+        Requirement::compression,
+        ratio ? decided(ratio->to_double(), most, *ratio <= terms.compression) : unknown(most));
   }
   if (facts.bit_depth.value_or(kFewestBits) < kFewestBits) figures.cautions.add(Caution::few_bits);
   if (ratio && *ratio > kMostCompression) figures.cautions.add(Caution::much_compressed);
@@ -457,8 +457,7 @@ ModeFigures mode_figures(const Conditions& conditions, const Camera& camera, con
                          std::span<const FrameReport> frames) {
   const Geometry geometry = make_geometry(mode, {}, conditions.squeeze);
   ModeFigures figures;
-  figures.lens =
-      lens_there(conditions, frames.front(), is_own_mode(conditions, camera, mode));
+  figures.lens = lens_there(conditions, frames.front(), is_own_mode(conditions, camera, mode));
   if (mode.squeeze && *mode.squeeze != conditions.squeeze) {
     figures.cautions.add(Caution::other_squeeze);
   }
@@ -530,8 +529,9 @@ void add_plan_findings(Findings& findings, const Conditions& conditions) {
   constexpr double kCopiesNeeded = 2;
   const LensChoice& lens = conditions.plan->lens;
   const Storing& store = conditions.plan->store;
-  findings.set(Requirement::copies,
-               at_least(static_cast<double>(store.drive_copies + store.tape_copies), kCopiesNeeded));
+  findings.set(
+      Requirement::copies,
+      at_least(static_cast<double>(store.drive_copies + store.tape_copies), kCopiesNeeded));
   if (conditions.lens_set == nullptr) return;
   for (const Lens& row : conditions.lens_set->lenses) {
     if (row.focal_mm != lens.focal_mm) continue;

@@ -9,12 +9,15 @@
 #include <span>
 #include <vector>
 
-#include "core/catalogue.h"
+#include "core/base/span.h"
+#include "core/catalogue/catalogue.h"
+#include "core/catalogue/codec.h"
 #include "core/choose/requirement.h"
 #include "core/commission/terms_in_force.h"
-#include "core/plan.h"
-#include "core/report.h"
-#include "core/resolve.h"
+#include "core/frame/report.h"
+#include "core/plan/plan.h"
+#include "core/resolve/resolve.h"
+#include "core/run/report.h"
 
 namespace widegate {
 
@@ -67,16 +70,14 @@ struct View {
 struct Conditions {
   const Plan* plan = nullptr;
   std::array<LineRaster, 8> pictures;  ///< Of each frame line, as delivered.
-  const LensSet* lens_set = nullptr;    ///< Null for a lens that is not in the library.
+  const LensSet* lens_set = nullptr;   ///< Null for a lens that is not in the library.
   const Container* container = nullptr;
   const Card* card = nullptr;
   Rational squeeze = 1;
   TermsInForce terms;
   std::optional<View> view = {};  ///< Nothing: every format has the plan's lens.
 
-  [[nodiscard]] std::span<const FrameLine> lines() const {
-    return plan->deliverable.frame_lines;
-  }
+  [[nodiscard]] std::span<const FrameLine> lines() const { return plan->deliverable.frame_lines; }
 };
 
 /// With the plan's own lens for every format.
@@ -115,10 +116,10 @@ struct ModeFigures {
 
 /// What a stream of frames comes to; the larger bound is the one that has to fit.
 struct DataFigures {
-  ByteRange frame_bytes;     ///< Coded.
-  ByteRange stored_bytes;    ///< With the container's share.
-  Span bytes_per_s;          ///< At the sensor rate, sound and container included.
-  Span minutes_per_card;     ///< Nothing of this and the next on film.
+  ByteRange frame_bytes;   ///< Coded.
+  ByteRange stored_bytes;  ///< With the container's share.
+  Span bytes_per_s;        ///< At the sensor rate, sound and container included.
+  Span minutes_per_card;   ///< Nothing of this and the next on film.
   double write_headroom = 0;
 };
 

@@ -62,9 +62,8 @@ class Front {
     for (const Row row : rows) {
       if (dominated_[row] == 0) kept.push_back(row);
     }
-    std::sort(kept.begin(), kept.end(), [this](Row a, Row b) {
-      return merits_[a][kSwept] > merits_[b][kSwept];
-    });
+    std::sort(kept.begin(), kept.end(),
+              [this](Row a, Row b) { return merits_[a][kSwept] > merits_[b][kSwept]; });
     return kept;
   }
 

@@ -8,7 +8,7 @@
 #include <utility>
 
 #include "core/choose/pareto.h"
-#include "core/plan_check.h"
+#include "core/plan/plan_check.h"
 
 namespace widegate {
 namespace {
@@ -94,9 +94,8 @@ Shares shares_of(const Wants& wants, const FormatRows& rows, const RankedFormat&
                  const DataFigures& data) {
   const bool film = rows.camera->medium == Medium::film;
   const double bits = stored_bits_per_pixel(rows, format.figures, data);
-  return {format.picture.area, format.picture.pixels,
-          fidelity_share(rows.codec->facts, bits, film), speed_share(wants, format.figures),
-          data_share(wants, format.bytes_per_s)};
+  return {format.picture.area, format.picture.pixels, fidelity_share(rows.codec->facts, bits, film),
+          speed_share(wants, format.figures), data_share(wants, format.bytes_per_s)};
 }
 
 /// Judges and scores the formats one after the other.
@@ -151,8 +150,8 @@ bool stands_first(const RankedFormat& format) {
 /// point nothing is gained.
 Merits merits_of(const RankedFormat& format, const Wants& wants) {
   const auto& ceiling = format.figures.rate_ceiling;
-  const double speed = ceiling ? std::min(wants.full_speed, ceiling->to_double())
-                               : wants.full_speed;
+  const double speed =
+      ceiling ? std::min(wants.full_speed, ceiling->to_double()) : wants.full_speed;
   return {format.picture.area_product, format.picture.served_product,
           format.shares[static_cast<std::size_t>(Criterion::fidelity)], speed,
           -std::max(wants.target_bytes_per_s, format.bytes_per_s)};

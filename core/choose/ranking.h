@@ -7,11 +7,11 @@
 #include <span>
 #include <vector>
 
-#include "core/catalogue.h"
+#include "core/base/problem.h"
+#include "core/catalogue/catalogue.h"
 #include "core/choose/criteria.h"
 #include "core/choose/format_figures.h"
-#include "core/plan.h"
-#include "core/problem.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 

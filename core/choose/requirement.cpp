@@ -4,7 +4,7 @@
 #include <cmath>
 #include <limits>
 
-#include "core/text.h"
+#include "core/base/number_text.h"
 
 namespace widegate {
 namespace {

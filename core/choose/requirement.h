@@ -13,23 +13,23 @@ namespace widegate {
 
 /// In the order in which reasons are listed.
 enum class Requirement : std::uint8_t {
-  cover,              ///< Image circle against the area the plan wants covered, of the worst line.
-  photosites,         ///< Read by the mode, or inside the main frame line.
-  raster_width,       ///< Recorded after de-squeeze; half a per cent is rounding.
+  cover,         ///< Image circle against the area the plan wants covered, of the worst line.
+  photosites,    ///< Read by the mode, or inside the main frame line.
+  raster_width,  ///< Recorded after de-squeeze; half a per cent is rounding.
   raster_height,
-  raster_count,       ///< Pixels in the file, before de-squeeze; a per cent is rounding.
-  upscaling,          ///< Of the worst frame line.
-  push_in,            ///< Enlarging in post without upscaling, of the worst frame line.
-  room,               ///< Around the worst frame line, to the edge of the mode.
-  protection,         ///< Of the frame line with the least. Of the plan, the same for every format.
-  desqueeze,          ///< What is de-squeezed in camera is what the lens squeezes.
-  desqueeze_wish,     ///< Whether it is de-squeezed in camera at all.
-  mode_rate,          ///< Highest rate of the sensor mode and the camera.
-  recording_rate,     ///< Highest rate of the recording option.
-  frame_size,         ///< The codec has a frame size for raster and rate, and one fits the card.
-  card_speed,         ///< Write headroom with the larger bound of the data rate.
-  media,              ///< The camera takes this kind of card.
-  card_minutes,       ///< Minutes on a card with the larger bound.
+  raster_count,    ///< Pixels in the file, before de-squeeze; a per cent is rounding.
+  upscaling,       ///< Of the worst frame line.
+  push_in,         ///< Enlarging in post without upscaling, of the worst frame line.
+  room,            ///< Around the worst frame line, to the edge of the mode.
+  protection,      ///< Of the frame line with the least. Of the plan, the same for every format.
+  desqueeze,       ///< What is de-squeezed in camera is what the lens squeezes.
+  desqueeze_wish,  ///< Whether it is de-squeezed in camera at all.
+  mode_rate,       ///< Highest rate of the sensor mode and the camera.
+  recording_rate,  ///< Highest rate of the recording option.
+  frame_size,      ///< The codec has a frame size for raster and rate, and one fits the card.
+  card_speed,      ///< Write headroom with the larger bound of the data rate.
+  media,           ///< The camera takes this kind of card.
+  card_minutes,    ///< Minutes on a card with the larger bound.
   bit_depth,
   chroma,
   sensor_raw,
@@ -37,10 +37,10 @@ enum class Requirement : std::uint8_t {
   lossless,
   intra,
   plays_at_once,
-  project_rate,       ///< One of the commission's. Of the plan, the same for every format.
-  stop,               ///< The lens opens so far. Of the plan; a ranking does not ask.
-  focus,              ///< The lens focuses so near. Of the plan; a ranking does not ask.
-  copies,             ///< At least two. Of the plan; a ranking does not ask.
+  project_rate,  ///< One of the commission's. Of the plan, the same for every format.
+  stop,          ///< The lens opens so far. Of the plan; a ranking does not ask.
+  focus,         ///< The lens focuses so near. Of the plan; a ranking does not ask.
+  copies,        ///< At least two. Of the plan; a ranking does not ask.
 };
 inline constexpr std::size_t kRequirementCount = 28;
 
@@ -113,11 +113,11 @@ enum class Comparison : std::uint8_t {
 /// The words of one requirement.
 struct RequirementInfo {
   Requirement requirement;
-  std::string_view key;       ///< In JSON and CSV: "cover".
-  std::string_view label;     ///< For people: "Image circle".
+  std::string_view key;            ///< In JSON and CSV: "cover".
+  std::string_view label;          ///< For people: "Image circle".
   std::string_view unit = {};      ///< Of have, need and margin; empty for plain numbers.
   std::string_view unit_key = {};  ///< The unit as the end of a key: "mm", "fps"; may be empty.
-  int decimals = 0;  ///< When shown to people.
+  int decimals = 0;                ///< When shown to people.
   Comparison comparison = Comparison::at_least;
   double margin_per_unit = 1;  ///< Margin over have - need.
   bool of_a_line = false;      ///< Finding::line says which.

@@ -6,9 +6,9 @@
 #include <optional>
 #include <utility>
 
+#include "core/base/number_text.h"
 #include "core/choose/change_inputs.h"
-#include "core/plan_check.h"
-#include "core/text.h"
+#include "core/plan/plan_check.h"
 
 namespace widegate {
 namespace {
@@ -206,12 +206,10 @@ std::optional<Candidate> setting_change(const RejectedFormat& format, const Chan
                   .now = field_text(format.plan, patch.front().pointer)};
     const auto value = parse_rational(change.value);
     const auto now = parse_rational(change.now);
-    const double distance =
-        value && now ? std::abs(value->to_double() - now->to_double()) : 0;
+    const double distance = value && now ? std::abs(value->to_double() - now->to_double()) : 0;
     change.patch = std::move(patch);
-    return Candidate{std::move(change),
-                     distance * static_cast<double>(std::max<std::int64_t>(
-                                    1, input.dial.steps_per_unit))};
+    return Candidate{std::move(change), distance * static_cast<double>(std::max<std::int64_t>(
+                                                       1, input.dial.steps_per_unit))};
   }
   return std::nullopt;
 }
@@ -354,9 +352,8 @@ std::vector<WayOut> ways_out(const Plan& plan, const Catalogue& catalogue, const
     if (!change) continue;
     if (auto way = way_out(plan, catalogue, *change)) ways.push_back(std::move(*way));
   }
-  std::stable_sort(ways.begin(), ways.end(), [](const WayOut& a, const WayOut& b) {
-    return a.would_pass > b.would_pass;
-  });
+  std::stable_sort(ways.begin(), ways.end(),
+                   [](const WayOut& a, const WayOut& b) { return a.would_pass > b.would_pass; });
   return ways;
 }
 

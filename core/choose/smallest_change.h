@@ -8,47 +8,47 @@
 #include <string_view>
 #include <vector>
 
-#include "core/catalogue.h"
+#include "core/base/problem.h"
+#include "core/catalogue/catalogue.h"
 #include "core/choose/ranking.h"
-#include "core/plan.h"
-#include "core/plan_fields.h"
-#include "core/problem.h"
+#include "core/plan/plan.h"
+#include "core/plan/plan_fields.h"
 
 namespace widegate {
 
 /// The inputs that are tried, in this order.
 enum class Input : std::uint8_t {
-  image_circle,     ///< A lens with a larger circle, to a hundredth of a millimetre.
-  focal_length,     ///< Another lens of the set; the nearest in proportion.
-  lens_set,         ///< Another set with this focal length; the one with the smallest circle.
-  squeeze,          ///< The squeeze that is taken out in camera.
-  must_cover,       ///< A smaller area to be covered.
-  protection,       ///< Less or more of it, to a thousandth.
-  sensor_rate,      ///< A lower rate, exact where the limit is a rate that can be set, otherwise
-                    ///< to a thousandth; for a codec with a table of rates the nearest of these.
-  audio_channels,   ///< Fewer.
-  card,             ///< Another card of the library; the slowest that serves.
-  card_speed,       ///< The same card, but writing faster.
-  card_capacity,    ///< The same card, but larger.
-  deliverable,      ///< A smaller raster that is usual.
-  commission,       ///< Another commission; the one that asks for most.
-  photosites,       ///< Fewer required.
-  recorded_width,   ///< Fewer pixels required across.
-  recorded_height,  ///< Fewer required down.
-  upscaling,        ///< More of it allowed, to a hundredth.
-  bit_depth,        ///< Fewer bits required.
-  chroma,           ///< Less of it required.
-  sensor_raw,       ///< Raw and pictures alike.
-  compression,      ///< A stronger one allowed, to a tenth.
-  lossless,         ///< Losses allowed.
-  intra,            ///< Frames coded from their neighbours allowed.
-  plays_at_once,    ///< What has to be converted allowed.
-  desqueeze_wish,   ///< De-squeezed in camera or not.
-  protection_asked, ///< Less of it required, to a thousandth.
-  weights,          ///< Other weights than the soonest edit's, which ask for what plays at once.
-  min_minutes,      ///< Fewer minutes wanted on a card, to a hundredth.
-  min_push_in,      ///< Less push-in wanted, to a hundredth of a percent.
-  min_room,         ///< Less room wanted, to a hundredth of a percent.
+  image_circle,      ///< A lens with a larger circle, to a hundredth of a millimetre.
+  focal_length,      ///< Another lens of the set; the nearest in proportion.
+  lens_set,          ///< Another set with this focal length; the one with the smallest circle.
+  squeeze,           ///< The squeeze that is taken out in camera.
+  must_cover,        ///< A smaller area to be covered.
+  protection,        ///< Less or more of it, to a thousandth.
+  sensor_rate,       ///< A lower rate, exact where the limit is a rate that can be set, otherwise
+                     ///< to a thousandth; for a codec with a table of rates the nearest of these.
+  audio_channels,    ///< Fewer.
+  card,              ///< Another card of the library; the slowest that serves.
+  card_speed,        ///< The same card, but writing faster.
+  card_capacity,     ///< The same card, but larger.
+  deliverable,       ///< A smaller raster that is usual.
+  commission,        ///< Another commission; the one that asks for most.
+  photosites,        ///< Fewer required.
+  recorded_width,    ///< Fewer pixels required across.
+  recorded_height,   ///< Fewer required down.
+  upscaling,         ///< More of it allowed, to a hundredth.
+  bit_depth,         ///< Fewer bits required.
+  chroma,            ///< Less of it required.
+  sensor_raw,        ///< Raw and pictures alike.
+  compression,       ///< A stronger one allowed, to a tenth.
+  lossless,          ///< Losses allowed.
+  intra,             ///< Frames coded from their neighbours allowed.
+  plays_at_once,     ///< What has to be converted allowed.
+  desqueeze_wish,    ///< De-squeezed in camera or not.
+  protection_asked,  ///< Less of it required, to a thousandth.
+  weights,           ///< Other weights than the soonest edit's, which ask for what plays at once.
+  min_minutes,       ///< Fewer minutes wanted on a card, to a hundredth.
+  min_push_in,       ///< Less push-in wanted, to a hundredth of a percent.
+  min_room,          ///< Less room wanted, to a hundredth of a percent.
 };
 
 /// One change that alone makes the format pass; no smaller step of this input does.

@@ -1,7 +1,7 @@
 #include "core/commission/terms_in_force.h"
 
 #include "core/plan/weight_sets.h"
-#include "core/resolve.h"
+#include "core/resolve/resolve.h"
 
 namespace widegate {
 namespace {
@@ -11,7 +11,7 @@ constexpr std::string_view kFollowsName = "Follows the deliverable";
 /// The plan's own term, otherwise the row's; nothing when neither says anything.
 template <class Value>
 std::optional<Value> said(const CommissionTerms& own, const CommissionTerms* row,
-                          std::optional<Value> CommissionTerms::* term) {
+                          std::optional<Value> CommissionTerms::*term) {
   if (own.*term || row == nullptr) return own.*term;
   return row->*term;
 }
@@ -69,14 +69,12 @@ LineRaster raster_asked(const Plan& plan, const CommissionTerms* row, bool follo
 
 TermsInForce terms_in_force(const Plan& plan, const Catalogue& library) {
   const Commissioned& asked = plan.commission;
-  const Commission* row = asked.id.empty()
-                              ? nullptr
-                              : find_row(plan.own.commissions, library.commissions, asked.id);
+  const Commission* row =
+      asked.id.empty() ? nullptr : find_row(plan.own.commissions, library.commissions, asked.id);
   const CommissionTerms* theirs = row == nullptr ? nullptr : &row->terms;
   const bool follows = row == nullptr || row->follows_deliverable;
   const auto term = [&](auto member) { return said(asked.terms, theirs, member); };
-  const std::int64_t delivered =
-      plan.deliverable.width_pixels * plan.deliverable.height_pixels;
+  const std::int64_t delivered = plan.deliverable.width_pixels * plan.deliverable.height_pixels;
   const LineRaster raster = raster_asked(plan, theirs, follows);
   TermsInForce terms;
   terms.name = row == nullptr ? kFollowsName : std::string_view(row->name);
@@ -84,8 +82,8 @@ TermsInForce terms_in_force(const Plan& plan, const Catalogue& library) {
   terms.counted_on = term(&CommissionTerms::counted_on).value_or(CountedOn::mode);
   terms.width_pixels = raster.width_pixels;
   terms.height_pixels = raster.height_pixels;
-  terms.largest_upscaling = term(&CommissionTerms::largest_upscaling)
-                                .value_or(follows ? kUsualUpscaling : Rational(0));
+  terms.largest_upscaling =
+      term(&CommissionTerms::largest_upscaling).value_or(follows ? kUsualUpscaling : Rational(0));
   terms.bit_depth = term(&CommissionTerms::bit_depth).value_or(0);
   terms.chroma = term(&CommissionTerms::chroma);
   terms.sensor_raw = term(&CommissionTerms::sensor_raw).value_or(Wish::either);
@@ -94,8 +92,7 @@ TermsInForce terms_in_force(const Plan& plan, const Catalogue& library) {
   terms.intra = term(&CommissionTerms::intra).value_or(false);
   terms.plays_at_once = term(&CommissionTerms::plays_at_once).value_or(false) ||
                         weight_set_row(plan.choose.weights).plays_at_once;
-  terms.in_camera_desqueeze =
-      term(&CommissionTerms::in_camera_desqueeze).value_or(Wish::either);
+  terms.in_camera_desqueeze = term(&CommissionTerms::in_camera_desqueeze).value_or(Wish::either);
   terms.protection = term(&CommissionTerms::protection).value_or(0);
   terms.rates = row == nullptr || row->rates.empty() ? nullptr : &row->rates;
   return terms;

@@ -6,9 +6,9 @@
 #include <string_view>
 #include <vector>
 
-#include "core/catalogue.h"
-#include "core/plan.h"
-#include "core/rational.h"
+#include "core/base/rational.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 

@@ -17,8 +17,7 @@ constexpr FieldSpec count(std::string_view pointer, std::string_view label, std:
 constexpr std::array kRetired = {
     field<&RetiredChoices::photosites>(
         count(kPhotosites, "Photosites required", std::int64_t{65535} * 65535)),
-    field<&RetiredChoices::photosites_across>(
-        count(kAcross, "Photosites required across", 65535)),
+    field<&RetiredChoices::photosites_across>(count(kAcross, "Photosites required across", 65535)),
     field<&RetiredChoices::must_meet_mandate>(
         FieldSpec{.pointer = kMustMeet, .label = "Must meet the mandate"}),
 };

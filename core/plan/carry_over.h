@@ -6,8 +6,8 @@
 #include <span>
 #include <string_view>
 
-#include "core/field.h"
-#include "core/plan.h"
+#include "core/field/field.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 

@@ -4,7 +4,7 @@
 
 #include <array>
 
-#include "core/plan.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 
@@ -24,15 +24,16 @@ struct WeightSetRow {
   Weights weights;
   /// Bits for each delivered pixel that are no more data than wanted.
   double target_bits = 8;
-  bool wants_fastest = false;   ///< Speed is full at the fastest rate wanted, not at 1.2 times.
-  bool plays_at_once = false;   ///< Only what an edit suite plays as it is.
+  bool wants_fastest = false;  ///< Speed is full at the fastest rate wanted, not at 1.2 times.
+  bool plays_at_once = false;  ///< Only what an edit suite plays as it is.
 };
 
 inline constexpr std::array kWeightSetRows = {
     WeightSetRow{WeightSet::balanced, {2, 3, 3, 1, 1}},
     WeightSetRow{WeightSet::best_picture, {2, 4, 4, 0, 0}},
     WeightSetRow{WeightSet::biggest_image, {5, 3, 3, 1, 1}},
-    WeightSetRow{.set = WeightSet::highest_speed, .weights = {1, 1, 1, 4, 1}, .wants_fastest = true},
+    WeightSetRow{
+        .set = WeightSet::highest_speed, .weights = {1, 1, 1, 4, 1}, .wants_fastest = true},
     WeightSetRow{.set = WeightSet::least_data, .weights = {1, 1, 2, 1, 4}, .target_bits = 2},
     WeightSetRow{.set = WeightSet::soonest_in_edit,
                  .weights = {1, 1, 2, 1, 2},

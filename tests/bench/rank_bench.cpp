@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <string>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 #include "core/choose/ranking.h"
 #include "core/choose/smallest_change.h"
 #include "tests/bench/bench.h"

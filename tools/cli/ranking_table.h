@@ -7,7 +7,7 @@
 
 #include "core/choose/ranking.h"
 #include "core/choose/smallest_change.h"
-#include "core/plan.h"
+#include "core/plan/plan.h"
 
 namespace widegate::cli {
 

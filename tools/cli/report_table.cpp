@@ -2,9 +2,9 @@
 
 #include <cmath>
 
-#include "core/notes.h"
-#include "core/sheet_text.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/handover/sheet/sheet_text.h"
+#include "core/report/notes.h"
 #include "tools/cli/text_table.h"
 
 namespace widegate::cli {
@@ -161,8 +161,8 @@ void add_commission(TextTable& table, const Report& report) {
                       : finding.met == Met::missed ? "MISSED: "
                                                    : "not known: ";
     const char* need = info.comparison == Comparison::at_most ? ", at most " : ", asked for ";
-    table.row(std::string(info.label) + line, met + have_text(requirement, finding) + need +
-                                                  need_text(requirement, finding));
+    table.row(std::string(info.label) + line,
+              met + have_text(requirement, finding) + need + need_text(requirement, finding));
   });
 }
 

@@ -1,6 +1,6 @@
 // widegate evaluate PLAN.json: everything that follows from a plan, as a table or as JSON.
-#include "core/evaluate.h"
-#include "core/report_json.h"
+#include "core/handover/json/report_json.h"
+#include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/report_table.h"
@@ -29,7 +29,8 @@ Action set_up_evaluate(CLI::App& command) {
     const std::string text = options->json ? report_to_json(report) + "\n"
                                            : report_table(loaded->plan, report, loaded->library);
     if (!write_text("-", text)) return ExitCode::bad_input;
-    return options->strict && !report.commission.met ? ExitCode::requirement_failed : ExitCode::fine;
+    return options->strict && !report.commission.met ? ExitCode::requirement_failed
+                                                     : ExitCode::fine;
   };
 }
 

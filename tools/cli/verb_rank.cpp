@@ -7,9 +7,9 @@
 #include <vector>
 
 #include "core/choose/ranking.h"
-#include "core/ranking_csv.h"
-#include "core/ranking_json.h"
 #include "core/choose/smallest_change.h"
+#include "core/handover/json/ranking_json.h"
+#include "core/handover/table/ranking_csv.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/progress.h"
