@@ -9,7 +9,7 @@
 namespace widegate {
 namespace {
 
-using enum Comparison;
+using enum Bound;
 
 constexpr auto kRequirements = std::to_array<RequirementInfo>({
     {Requirement::cover, "cover", "Image circle", "mm", "mm", 2, at_least, 0.5, true},

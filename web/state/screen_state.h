@@ -20,6 +20,12 @@ namespace widegate {
 /// Which formats are listed.
 enum class RankingPart { passing, trade_offs, rejected };
 
+/// Which of these are shown.
+enum class RankingKind { all, raw, picture, desqueezed, without_caution };
+
+/// How many rows a sensor mode has in the list.
+enum class RankingListing { best_of_mode, every_recording };
+
 /// Formats listed until more are asked for.
 inline constexpr std::size_t kFormatsAtFirst = 6;
 
@@ -80,6 +86,8 @@ struct PanelState {
   std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
   RankingPart ranking_part = RankingPart::passing;
+  RankingKind ranking_kind = RankingKind::all;
+  RankingListing ranking_listing = RankingListing::best_of_mode;
   std::size_t formats_shown = kFormatsAtFirst;  ///< Of that part.
   std::string same_view_camera;                 ///< Whose modes get a focal length; empty for none.
   std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.

@@ -13,6 +13,7 @@
 #include "web/act/kept_plan_actions.h"
 #include "web/act/lesson_actions.h"
 #include "web/act/library_actions.h"
+#include "web/act/ranking_actions.h"
 #include "web/app/app.h"
 #include "web/draw/picture/picture.h"
 #include "web/draw/picture/scale.h"
@@ -55,6 +56,8 @@ struct ViewInputs {
   float spot_x = 0, spot_y = 0;
   std::size_t lesson_step = 0;
   RankingPart ranking_part = RankingPart::passing;
+  RankingKind ranking_kind = RankingKind::all;
+  RankingListing ranking_listing = RankingListing::best_of_mode;
   std::size_t formats_shown = 0;
   std::size_t frame_line = 0;
   std::uint64_t library = 0, shelf = 0;
@@ -104,6 +107,8 @@ struct Ui::Parts {
             picture.spot_y,
             state.lesson_step,
             state.ranking_part,
+            state.ranking_kind,
+            state.ranking_listing,
             state.formats_shown,
             state.frame_line,
             state.library.revision,
@@ -156,6 +161,7 @@ struct Ui::Parts {
       run_action(id, app, state, platform, commands);
       run_library_action(id, app, state, platform, commands);
       run_shelf_action(id, app, state, platform);
+      run_ranking_action(id, app, view.ranking, state, commands);
     }
     if (!state.asked_plan.empty()) {
       open_kept_plan(std::exchange(state.asked_plan, {}), app, state, platform, commands);

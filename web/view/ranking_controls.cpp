@@ -1,6 +1,7 @@
 #include "web/view/ranking_controls.h"
 
 #include <array>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -13,6 +14,23 @@ namespace {
 constexpr std::string_view kSeveral = "several";
 
 constexpr std::array<std::string_view, 3> kParts = {"passing", "trade-offs", "rejected"};
+
+struct NamedValue {
+  std::string_view value;
+  std::string_view label;
+};
+/// In the order of RankingKind and RankingListing.
+constexpr auto kKinds = std::to_array<NamedValue>({
+    {"all", "All"},
+    {"raw", "Sensor raw"},
+    {"picture", "Pictures, no raw"},
+    {"desqueezed", "De-squeezed in camera"},
+    {"without-caution", "Without a caution"},
+});
+constexpr auto kListings = std::to_array<NamedValue>({
+    {"best-of-mode", "The best of each sensor mode"},
+    {"every-recording", "Every recording"},
+});
 
 Control named(std::string_view id, ControlKind kind, std::string_view label) {
   Control control;
@@ -50,6 +68,36 @@ Control part_control(const PanelState& state, const RankingRows& ranking) {
   return control;
 }
 
+template <std::size_t kCount>
+Control setting(std::string_view id, std::string_view label,
+                const std::array<NamedValue, kCount>& values, std::size_t chosen) {
+  Control control = named(id, ControlKind::choice, label);
+  for (std::size_t i = 0; i < kCount; ++i) {
+    put_item(control, values[i].value, std::string(values[i].label), i == chosen);
+  }
+  return control;
+}
+
+/// The place of a value; nothing when it is none.
+template <std::size_t kCount>
+std::optional<std::size_t> place_of(const std::array<NamedValue, kCount>& values,
+                                    std::string_view value) {
+  for (std::size_t i = 0; i < kCount; ++i) {
+    if (values[i].value == value) return i;
+  }
+  return std::nullopt;
+}
+
+void add_ways(std::vector<Control>& controls, const RankingRows& ranking) {
+  for (std::size_t i = 0; i < ranking.ways.size(); ++i) {
+    const WayOut& way = ranking.ways[i];
+    Control& control = controls.emplace_back(
+        named(ranking_way_id(i), ControlKind::action, change_text(way.change)));
+    control.help = way.would_pass == 1 ? "One format passes then."
+                                       : std::to_string(way.would_pass) + " formats pass then.";
+  }
+}
+
 Control more_control(const PanelState& state, const RankingRows& ranking) {
   Control control = named(kMoreFormats, ControlKind::action, "Show more formats");
   control.enabled = ranking.listed > state.formats_shown;
@@ -58,9 +106,20 @@ Control more_control(const PanelState& state, const RankingRows& ranking) {
 
 }  // namespace
 
+std::string ranking_way_id(std::size_t way) {
+  return std::string(kRankingWay) + std::to_string(way);
+}
+
 std::vector<Control> ranking_controls(const App& app, const PanelState& state,
                                       const RankingRows& ranking) {
-  return {cameras_control(app), part_control(state, ranking), more_control(state, ranking)};
+  std::vector<Control> controls = {
+      cameras_control(app), part_control(state, ranking),
+      setting(kRankingKind, "Of these", kKinds, static_cast<std::size_t>(state.ranking_kind)),
+      setting(kRankingListing, "Listed", kListings,
+              static_cast<std::size_t>(state.ranking_listing)),
+      more_control(state, ranking)};
+  add_ways(controls, ranking);
+  return controls;
 }
 
 bool set_ranking_control(std::string_view id, std::string_view text, const App& app,
@@ -68,6 +127,16 @@ bool set_ranking_control(std::string_view id, std::string_view text, const App& 
   if (id == kRankingPart) {
     for (std::size_t i = 0; i < kParts.size(); ++i) {
       if (text == kParts[i]) state.ranking_part = static_cast<RankingPart>(i);
+    }
+    state.formats_shown = kFormatsAtFirst;
+  } else if (id == kRankingKind) {
+    if (const auto place = place_of(kKinds, text)) {
+      state.ranking_kind = static_cast<RankingKind>(*place);
+    }
+    state.formats_shown = kFormatsAtFirst;
+  } else if (id == kRankingListing) {
+    if (const auto place = place_of(kListings, text)) {
+      state.ranking_listing = static_cast<RankingListing>(*place);
     }
     state.formats_shown = kFormatsAtFirst;
   } else if (id == kCamerasConsidered) {

@@ -2,6 +2,8 @@
 // and of the page. The ranking itself is in ranking_rows.h.
 #pragma once
 
+#include <cstddef>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -14,10 +16,18 @@
 namespace widegate {
 
 inline constexpr std::string_view kRankingPart = "view:ranking";
+inline constexpr std::string_view kRankingKind = "view:ranking-kind";
+inline constexpr std::string_view kRankingListing = "view:ranking-listing";
+/// The number of the way follows.
+inline constexpr std::string_view kRankingWay = "command:ranking-way/";
 inline constexpr std::string_view kMoreFormats = "command:more-formats";
 inline constexpr std::string_view kCamerasConsidered = "choose:cameras";
 
-/// Cameras considered, the part of the ranking, and the button for more of it.
+/// Id of the button that makes one of the changes that would help.
+[[nodiscard]] std::string ranking_way_id(std::size_t way);
+
+/// Cameras considered, what is listed of the ranking, the button for more of it, and when nothing
+/// passes one for each change that would help.
 [[nodiscard]] std::vector<Control> ranking_controls(const App& app, const PanelState& state,
                                                     const RankingRows& ranking);
 

@@ -1,7 +1,9 @@
 #include "web/view/ranking_rows.h"
 
+#include <algorithm>
+
+#include "core/choose/binding.h"
 #include "core/choose/requirement.h"
-#include "core/choose/smallest_change.h"
 #include "core/report/figure_text.h"
 
 namespace widegate {
@@ -16,24 +18,38 @@ std::string span_words(Span span, int decimals) {
   return least == most ? least : least + "–" + most;
 }
 
+/// What becomes of the recorded pixels in the deliverable; half a per cent is rounding.
+std::string scale_words(double scale) {
+  constexpr double kRounding = 0.005;
+  if (scale > 1 + kRounding) return "upscaled " + short_number(scale, 2) + "×";
+  if (scale < 1 - kRounding) return "oversampled " + short_number(1 / scale, 2) + "×";
+  return "pixel for pixel";
+}
+
+std::string caution_words(const Cautions& cautions) {
+  std::string text;
+  for (std::size_t i = 0; i < kCautionCount; ++i) {
+    const auto caution = static_cast<Caution>(i);
+    if (!cautions.has(caution)) continue;
+    text += text.empty() ? ". Caution: " : ", ";
+    text += caution_info(caution).words;
+  }
+  return text;
+}
+
 std::string figure_words(const RankedFormat& format) {
   const FormatFigures& figures = format.figures;
   std::string text = std::to_string(figures.recorded_width_pixels) + " × " +
-                     std::to_string(figures.recorded_height_pixels) + " · " +
-                     short_number(figures.upscaling.scale, 2) + "× · " +
-                     short_number(format.picture.true_pixels / 1e6, 1) + " true MP";
+                     std::to_string(figures.recorded_height_pixels) + " in the file, " +
+                     scale_words(figures.upscaling.scale);
+  text += " · " + short_number(figures.lens.focal_mm, 1) + " mm";
   if (figures.rate_ceiling) {
     text += " · to " + short_number(figures.rate_ceiling->to_double(), 2) + " fps";
   }
   if (figures.minutes_per_card) {
     text += " · " + span_words(*figures.minutes_per_card, 0) + " min on a card";
   }
-  for (std::size_t i = 0; i < kCautionCount; ++i) {
-    const auto caution = static_cast<Caution>(i);
-    if (figures.cautions.has(caution))
-      text += ". Caution: " + std::string(caution_info(caution).words);
-  }
-  return text;
+  return text + caution_words(figures.cautions);
 }
 
 std::string reason_words(const FormatFigures& figures) {
@@ -72,10 +88,16 @@ void put_names(RankingRow& row, const App& app) {
   if (codec != nullptr) row.detail += " · " + codec->name;
 }
 
+Severity severity_of(const RankedFormat& ranked) {
+  if (!ranked.accepted) return Severity::fail;
+  return ranked.figures.cautions.none() ? Severity::ok : Severity::caution;
+}
+
 RankingRow make_row(const App& app, const RankedFormat& ranked) {
   RankingRow row;
   row.format = ranked.format;
   row.id = id_of_format(ranked.format);
+  row.severity = severity_of(ranked);
   row.accepted = ranked.accepted;
   row.on_front = ranked.on_pareto_front;
   row.chosen = ranked.format == app.plan().format;
@@ -85,6 +107,7 @@ RankingRow make_row(const App& app, const RankedFormat& ranked) {
   put_names(row, app);
   row.words = ranked.accepted ? figure_words(ranked) : reason_words(ranked.figures);
   if (ranked.on_pareto_front) row.words += " · best trade-off";
+  if (!row.accepted) row.words += help_words(app, row.format);
   return row;
 }
 
@@ -100,6 +123,96 @@ bool belongs(const RankedFormat& ranked, RankingPart part) {
   return false;
 }
 
+bool is_desqueezed(const App& app, const FormatChoice& format) {
+  const Camera* camera = find_row(app.plan().own.cameras, app.library().cameras, format.camera);
+  const SensorMode* mode = camera != nullptr ? find_row(camera->modes, format.mode) : nullptr;
+  const Recording* recording =
+      mode != nullptr ? find_row(mode->recordings, format.recording) : nullptr;
+  return recording != nullptr && recording->desqueeze != Rational(1);
+}
+
+bool is_of_kind(const App& app, const RankedFormat& ranked, RankingKind kind) {
+  if (kind == RankingKind::all) return true;
+  if (kind == RankingKind::without_caution) return ranked.figures.cautions.none();
+  if (kind == RankingKind::desqueezed) return is_desqueezed(app, ranked.format);
+  const Codec* codec = find_row(app.plan().own.codecs, app.library().codecs, ranked.format.codec);
+  const auto raw = codec != nullptr ? is_sensor_raw(codec->facts) : std::nullopt;
+  return raw == (kind == RankingKind::raw);
+}
+
+/// Which formats have a row, in their order, and for how many recordings of its mode each stands.
+struct Listed {
+  std::size_t format = 0;
+  std::size_t stands_for = 1;
+};
+
+std::vector<Listed> listed_formats(const App& app, const Ranking& ranking,
+                                   const PanelState& state) {
+  std::vector<Listed> listed;
+  const auto wanted = [&](std::size_t i) {
+    const RankedFormat& ranked = ranking.formats[i];
+    return belongs(ranked, state.ranking_part) && is_of_kind(app, ranked, state.ranking_kind);
+  };
+  for (const FormatGroup& group : grouped(ranking.formats)) {
+    bool first = true;
+    for (const std::size_t i : group.rows) {
+      if (!wanted(i)) continue;
+      if (first || state.ranking_listing == RankingListing::every_recording) {
+        listed.push_back({.format = i});
+      } else {
+        ++listed.back().stands_for;
+      }
+      first = false;
+    }
+  }
+  std::sort(listed.begin(), listed.end(),
+            [](const Listed& a, const Listed& b) { return a.format < b.format; });
+  return listed;
+}
+
+std::string_view lens_words(LensGiven given) {
+  switch (given) {
+    case LensGiven::same_view:
+      return "Each has the focal length of the set that comes nearest to your view.";
+    case LensGiven::same_lens:
+    case LensGiven::one_camera:
+    case LensGiven::no_set:
+      return "Each has the plan's lens.";
+    case LensGiven::camera_left_out:
+      return "Each has the plan's lens: the plan's camera is not among them, so there is no view "
+             "to match.";
+    case LensGiven::not_covered:
+      return "Each has the plan's lens: it does not cover the plan's own format, so there is no "
+             "view to match.";
+  }
+  return {};
+}
+
+std::string lead_words(const Ranking& ranking) {
+  std::string text = std::to_string(ranking.accepted) + " of " +
+                     std::to_string(ranking.formats.size()) + " formats pass.";
+  if (ranking.accepted == 0) return text;
+  if (ranking.without_caution == 0) text += " Every one of them carries a caution.";
+  const auto as_good = std::count_if(ranking.formats.begin(), ranking.formats.end(),
+                                     [](const RankedFormat& each) { return each.as_good; });
+  if (as_good > 1) {
+    text += " The first " + std::to_string(as_good) + " are equally good: take what you can get.";
+  }
+  return text.append(" ").append(lens_words(ranking.lens_given));
+}
+
+std::vector<std::string> binding_words(const Ranking& ranking) {
+  constexpr std::size_t kMost = 4;
+  std::vector<std::string> words;
+  for (const Binding& binding : what_binds(ranking.formats)) {
+    if (words.size() == kMost) break;
+    words.push_back(std::string(binding.label()) + ": missed by " +
+                    std::to_string(binding.missed_by) + "; without it " +
+                    std::to_string(binding.would_pass) + " would pass");
+  }
+  return words;
+}
+
 }  // namespace
 
 std::string id_of_format(const FormatChoice& format) {
@@ -110,20 +223,36 @@ std::string id_of_format(const FormatChoice& format) {
   return id;
 }
 
-RankingRows ranking_rows(const App& app, RankingPart part, std::size_t most) {
+RankingRows ranking_rows(const App& app, const PanelState& state) {
   RankingRows result;
   if (!app.report().problems.empty()) return result;
   const Ranking ranking = rank(app.plan(), app.library());
   result.accepted = ranking.accepted;
   result.total = ranking.formats.size();
+  result.lead = lead_words(ranking);
   for (const RankedFormat& ranked : ranking.formats) {
     result.on_front += ranked.on_pareto_front ? 1 : 0;
-    const bool listed = belongs(ranked, part);
-    result.listed += listed ? 1 : 0;
-    const bool chosen = ranked.format == app.plan().format;
-    if (!chosen && !(listed && result.rows.size() < most)) continue;
+  }
+  const std::vector<Listed> listed = listed_formats(app, ranking, state);
+  result.listed = listed.size();
+  bool own_listed = false;
+  for (const Listed& each : listed) {
+    const RankedFormat& ranked = ranking.formats[each.format];
+    const bool own = ranked.format == app.plan().format;
+    if (!own && result.rows.size() >= state.formats_shown) continue;
     RankingRow& row = result.rows.emplace_back(make_row(app, ranked));
-    if (!row.accepted) row.words += help_words(app, row.format);
+    own_listed = own_listed || own;
+    if (each.stands_for > 1) {
+      row.words += " · first of " + std::to_string(each.stands_for) + " recordings of this mode";
+    }
+  }
+  for (const RankedFormat& ranked : ranking.formats) {
+    if (own_listed || ranked.format != app.plan().format) continue;
+    result.rows.push_back(make_row(app, ranked));
+  }
+  if (ranking.accepted == 0 && !state.drag) {
+    result.binding = binding_words(ranking);
+    result.ways = ways_out(app.plan(), app.library(), ranking);
   }
   return result;
 }

@@ -71,6 +71,8 @@ Control large_control(const Source& source) {
 Control format_control(const Source& source) {
   Control control = named(kFormat, ControlKind::choice, "choose", "Formats by rank");
   control.enabled = !source.ranking.rows.empty();
+  control.help = source.ranking.lead;
+  for (const std::string& words : source.ranking.binding) control.help += " " + words + ".";
   for (const RankingRow& row : source.ranking.rows) {
     const std::string_view mark = row.accepted ? "passes: " : "rejected: ";
     control.choices.push_back(

@@ -203,7 +203,7 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   // Ranking takes longer than everything else: while something is dragged only whoever looks at it
   // sees it move.
   if (ranks_now(state)) {
-    view.ranking = ranking_rows(app, state.ranking_part, state.formats_shown);
+    view.ranking = ranking_rows(app, state);
   }
   if (delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);

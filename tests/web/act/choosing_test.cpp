@@ -4,6 +4,7 @@
 #include <set>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "imgui.h"
 #include "tests/web/support/harness.h"
@@ -54,6 +55,64 @@ TEST_CASE("every rejected format can be reached, with all its reasons and what w
   }
   while (screen.control(kMoreFormats).enabled) press(screen, kMoreFormats);
   CHECK(screen.control(kFormat).choices.size() >= rejected);
+}
+
+TEST_CASE("the list begins with the best of each sensor mode, and every recording is a step away") {
+  Screen screen(phone());
+  screen.settle();
+  while (screen.control(kMoreFormats).enabled) press(screen, kMoreFormats);
+  std::set<std::string> modes;
+  const auto choices = screen.control(kFormat).choices;
+  for (const ChoiceItem& item : choices) {
+    if (item.value == screen.control(kFormat).edit_text) continue;
+    const std::size_t mode = item.value.find('/', item.value.find('/') + 1);
+    CHECK_MESSAGE(modes.insert(item.value.substr(0, mode)).second, item.value);
+  }
+  CHECK(choices.size() < count_of(screen, "passing"));
+  set(screen, kRankingListing, "every-recording");
+  while (screen.control(kMoreFormats).enabled) press(screen, kMoreFormats);
+  CHECK(screen.control(kFormat).choices.size() >= count_of(screen, "passing"));
+}
+
+TEST_CASE("the list can be narrowed to raw, to pictures, and to what carries no caution") {
+  Screen screen(phone());
+  screen.settle();
+  set(screen, kRankingListing, "every-recording");
+  const auto listed = [&screen](std::string_view kind) {
+    set(screen, kRankingKind, kind);
+    while (screen.control(kMoreFormats).enabled) press(screen, kMoreFormats);
+    std::vector<ChoiceItem> items = screen.control(kFormat).choices;
+    std::erase_if(items, [&screen](const ChoiceItem& item) {
+      return item.value == screen.control(kFormat).edit_text;
+    });
+    REQUIRE_FALSE(items.empty());
+    return items;
+  };
+  for (const ChoiceItem& item : listed("raw")) {
+    CHECK(item.value.find("/bayer-") != std::string::npos);
+  }
+  for (const ChoiceItem& item : listed("picture")) {
+    CHECK(item.value.find("/bayer-") == std::string::npos);
+  }
+  for (const ChoiceItem& item : listed("without-caution")) {
+    CHECK(item.detail.find("Caution") == std::string::npos);
+  }
+}
+
+TEST_CASE("when nothing passes the screen says what binds, and one press mends it") {
+  Screen screen(phone());
+  screen.settle();
+  set(screen, "/choose/min_minutes_per_card", "600");
+  REQUIRE(count_of(screen, "passing") == 0);
+  CHECK(screen.control(kFormat).help.find("Minutes on a card") != std::string::npos);
+  const std::string way = ranking_way_id(0);
+  REQUIRE(screen.control(way).enabled);
+  CHECK_FALSE(screen.control(way).help.empty());
+  press(screen, way);
+  CHECK(count_of(screen, "passing") > 0);
+  CHECK(screen.ui.mirror().message.find("Undo") != std::string::npos);
+  press(screen, "command:undo");
+  CHECK(count_of(screen, "passing") == 0);
 }
 
 TEST_CASE("the best trade-offs are passing formats, and fewer") {

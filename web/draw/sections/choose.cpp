@@ -57,8 +57,7 @@ void draw_row(DrawContext& context, const RankingRow& row) {
   }
   const Colour text = row.chosen ? colour.on_accent : colour.text;
   const Colour quiet = row.chosen ? colour.on_accent : colour.quiet;
-  const Severity severity = row.accepted ? Severity::ok : Severity::fail;
-  paint.mark(severity, {box.x + pad + mark / 2, box.y + pad + mark / 2}, mark);
+  paint.mark(row.severity, {box.x + pad + mark / 2, box.y + pad + mark / 2}, mark);
   RectPx line = {box.x + left, box.y + pad, width, title};
   paint.text(line, Align::left, TextStyle::strong, text, row.title);
   line.y += title;
@@ -73,18 +72,41 @@ void draw_row(DrawContext& context, const RankingRow& row) {
   take_space(context, 0.5F);
 }
 
+void draw_words(DrawContext& context, TextStyle style, Colour colour, const std::string& words) {
+  const Paint paint = context.paint();
+  const float width = ImGui::GetContentRegionAvail().x;
+  const RectPx box = take_row(paint.wrapped_height(style, words, width) + context.theme.space(1));
+  paint.wrapped(box, style, colour, words);
+}
+
+/// When nothing passes: what most formats fail by, and each change that would help as a button.
+void draw_ways_out(DrawContext& context, const RankingRows& ranking) {
+  const Palette& colour = context.theme.colour;
+  for (const std::string& words : ranking.binding) {
+    draw_words(context, TextStyle::caption, colour.quiet, words);
+  }
+  if (ranking.ways.empty()) return;
+  draw_words(context, TextStyle::strong, colour.text, "Smallest changes that let one pass");
+  for (std::size_t i = 0; i < ranking.ways.size(); ++i) {
+    const Control* way = context.view.find(ranking_way_id(i));
+    if (way == nullptr) continue;
+    draw_control(context, way->id);
+    draw_words(context, TextStyle::caption, colour.quiet, way->help);
+  }
+  take_space(context, 2);
+}
+
 void draw_ranking(DrawContext& context) {
   const RankingRows& ranking = context.view.ranking;
   if (ranking.total == 0) return;
-  const Paint paint = context.paint();
-  const RectPx heading = take_row(paint.line_height(TextStyle::body) + context.theme.space(2));
-  paint.text(
-      heading, Align::left, TextStyle::strong, context.theme.colour.text,
-      std::to_string(ranking.accepted) + " of " + std::to_string(ranking.total) + " formats pass");
-  draw_control(context, kCamerasConsidered);
-  draw_control(context, kRankingPart);
-  const RectPx legend = take_row(paint.line_height(TextStyle::caption) + context.theme.space(2));
-  paint.text(legend, Align::left, TextStyle::caption, context.theme.colour.quiet,
+  const Palette& colour = context.theme.colour;
+  draw_words(context, TextStyle::body, colour.text, ranking.lead);
+  draw_ways_out(context, ranking);
+  for (const std::string_view id :
+       {kCamerasConsidered, kRankingPart, kRankingKind, kRankingListing}) {
+    draw_control(context, id);
+  }
+  draw_words(context, TextStyle::caption, colour.quiet,
              "Bars, left to right: area, pixels, fidelity, speed, little data");
   for (const RankingRow& row : ranking.rows) draw_row(context, row);
   take_space(context, 1);
