@@ -95,7 +95,7 @@ Finding cover_finding(CoverArea area, double circle_mm, const Geometry& geometry
 }
 
 /// The focal length of the set that comes nearest to the plan's view, in proportion.
-LensThere lens_for_view(const Conditions& conditions, const View& view, double width_mm) {
+LensThere lens_for_view(const Conditions& conditions, const WantedView& view, double width_mm) {
   const double wanted = view.focal_mm * width_mm / view.width_mm;
   double nearest = 0;
   double nearest_ratio = 0;

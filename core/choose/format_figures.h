@@ -60,7 +60,7 @@ struct CautionInfo {
 [[nodiscard]] const CautionInfo& caution_info(Caution caution);
 
 /// The view that every format is given with the focal length of the set that comes nearest.
-struct View {
+struct WantedView {
   double width_mm = 0;  ///< Of the main frame line on the plan's own mode.
   double focal_mm = 0;  ///< The plan's.
 };
@@ -75,7 +75,7 @@ struct Conditions {
   const Card* card = nullptr;
   Rational squeeze = 1;
   TermsInForce terms;
-  std::optional<View> view = {};  ///< Nothing: every format has the plan's lens.
+  std::optional<WantedView> view = {};  ///< Nothing: every format has the plan's lens.
 
   [[nodiscard]] std::span<const FrameLine> lines() const { return plan->deliverable.frame_lines; }
 };

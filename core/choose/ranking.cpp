@@ -86,7 +86,7 @@ LensGiven give_lens(Conditions& conditions, const Cameras& cameras) {
   const SensorMode& mode = *find_row((*own)->modes, plan.format.mode);
   const auto frames = frames_on(conditions, mode);
   if (!covers_own_format(conditions, **own, mode, frames)) return LensGiven::not_covered;
-  conditions.view = View{.width_mm = frames.front().width_mm, .focal_mm = plan.lens.focal_mm};
+  conditions.view = WantedView{.width_mm = frames.front().width_mm, .focal_mm = plan.lens.focal_mm};
   return LensGiven::same_view;
 }
 

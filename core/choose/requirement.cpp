@@ -9,7 +9,7 @@
 namespace widegate {
 namespace {
 
-using enum Bound;
+using enum RequirementKind;
 
 constexpr auto kRequirements = std::to_array<RequirementInfo>({
     {Requirement::cover, "cover", "Image circle", "mm", "mm", 2, at_least, 0.5, true},
@@ -29,7 +29,7 @@ constexpr auto kRequirements = std::to_array<RequirementInfo>({
      .key = "desqueeze_wish",
      .label = "De-squeeze in camera",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "de-squeezed in camera",
      .no = "as the lens makes it"},
     {Requirement::mode_rate, "mode_rate", "Rate of the sensor mode", "fps", "fps", 3, at_least},
@@ -42,7 +42,7 @@ constexpr auto kRequirements = std::to_array<RequirementInfo>({
      .key = "media",
      .label = "Cards the camera takes",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "this kind",
      .no = "other kinds"},
     {Requirement::card_minutes, "running_time", "Minutes on a card", "min", "minutes", 2, at_least},
@@ -51,12 +51,12 @@ constexpr auto kRequirements = std::to_array<RequirementInfo>({
      .key = "chroma",
      .label = "Chroma",
      .decimals = 0,
-     .comparison = at_least_in_words},
+     .kind = at_least_in_words},
     {.requirement = Requirement::sensor_raw,
      .key = "sensor_raw",
      .label = "Raw of the sensor",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "raw",
      .no = "a picture"},
     {Requirement::compression, "compression", "Compression ratio", "", "", 2, at_most},
@@ -64,28 +64,28 @@ constexpr auto kRequirements = std::to_array<RequirementInfo>({
      .key = "lossless",
      .label = "Lossless",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "lossless",
      .no = "compressed with losses"},
     {.requirement = Requirement::intra,
      .key = "intra",
      .label = "Every frame coded by itself",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "by itself",
      .no = "from its neighbours"},
     {.requirement = Requirement::plays_at_once,
      .key = "plays_at_once",
      .label = "Plays at once in the edit",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "plays at once",
      .no = "to be converted first"},
     {.requirement = Requirement::project_rate,
      .key = "project_rate",
      .label = "Project rate",
      .decimals = 0,
-     .comparison = yes_or_no,
+     .kind = yes_or_no,
      .yes = "one that the commission allows",
      .no = "another"},
     {Requirement::stop, "stop", "Stop of the lens, from", "", "f_number", 2, at_least},
@@ -109,7 +109,7 @@ constexpr int kMostDecimals = 9;
 constexpr double kStepRounding = 1e-6;  // of a step: 0.5 short is not 0.51
 
 bool is_worded(const RequirementInfo& info) {
-  return info.comparison == yes_or_no || info.comparison == at_least_in_words;
+  return info.kind == yes_or_no || info.kind == at_least_in_words;
 }
 
 /// At least the row's decimals, and as many as tell what there is from what is needed.
@@ -133,7 +133,7 @@ std::string shown(const RequirementInfo& info, double value, int decimals) {
 }
 
 std::string in_words(const RequirementInfo& info, double value) {
-  if (info.comparison == yes_or_no) return std::string(value > 0 ? info.yes : info.no);
+  if (info.kind == yes_or_no) return std::string(value > 0 ? info.yes : info.no);
   const auto number = static_cast<std::size_t>(value);
   return std::string(kChromas[std::min(number, std::size(kChromas) - 1)]);
 }
@@ -147,9 +147,9 @@ std::string shown_shortfall(const RequirementInfo& info, double shortfall, int d
 /// What is wrong, behind what there is and what is needed.
 std::string gap_text(Requirement requirement, const Finding& finding, int decimals) {
   const RequirementInfo& info = requirement_info(requirement);
-  if (info.comparison == exactly) return "";
+  if (info.kind == exactly) return "";
   const std::string gap = shown_shortfall(info, -margin(requirement, finding), decimals);
-  if (info.comparison == at_most) return "; " + gap + " too much";
+  if (info.kind == at_most) return "; " + gap + " too much";
   return "; " + gap + (requirement == Requirement::cover ? " short at the corner" : " short");
 }
 
@@ -166,8 +166,8 @@ const RequirementInfo& requirement_info(Requirement requirement) {
 double margin(Requirement requirement, const Finding& finding) {
   const RequirementInfo& info = requirement_info(requirement);
   double spare = info.margin_per_unit * (finding.have - finding.need);
-  if (info.comparison == at_most) spare = -spare;
-  if (info.comparison == exactly || info.comparison == yes_or_no) spare = -std::abs(spare);
+  if (info.kind == at_most) spare = -spare;
+  if (info.kind == exactly || info.kind == yes_or_no) spare = -std::abs(spare);
   if (finding.met != Met::missed) return std::max(0.0, spare);
   const double least = std::max(1.0, finding.need) * std::numeric_limits<double>::epsilon();
   return std::min(spare, -least);
@@ -192,7 +192,7 @@ std::string reason_text(Requirement requirement, const Finding& finding) {
   const std::string have = have_text(requirement, finding);
   const std::string need = need_text(requirement, finding);
   std::string text = std::string(info.label) + ": " + have + ", ";
-  text += info.comparison == at_most ? "at most " + need : need + " needed";
+  text += info.kind == at_most ? "at most " + need : need + " needed";
   if (finding.met == Met::not_known || is_worded(info)) return text;
   return text + gap_text(requirement, finding, telling_decimals(info, finding));
 }

@@ -102,7 +102,7 @@ class Findings {
 };
 
 /// How what there is compares with what is needed.
-enum class Bound : std::uint8_t {
+enum class RequirementKind : std::uint8_t {
   at_least,
   at_most,
   exactly,
@@ -118,7 +118,7 @@ struct RequirementInfo {
   std::string_view unit = {};      ///< Of have, need and margin; empty for plain numbers.
   std::string_view unit_key = {};  ///< The unit as the end of a key: "mm", "fps"; may be empty.
   int decimals = 0;                ///< When shown to people.
-  Bound comparison = Bound::at_least;
+  RequirementKind kind = RequirementKind::at_least;
   double margin_per_unit = 1;  ///< Margin over have - need.
   bool of_a_line = false;      ///< Finding::line says which.
   /// Of yes_or_no: what a format is called that has it, and one that has not. Of words: nothing.

@@ -161,7 +161,7 @@ Lesson mandate() {
   return {
       .id = "mandate",
       .title = "Oversampling and the mandate",
-      .aim = "Count photosites behind the frame line, not pixels in the file.",
+      .aim = "What a commissioner counts: the mode or the frame line, and the file as well.",
       .steps = {
           {.title = "More photosites than pixels",
            .words =
@@ -184,11 +184,11 @@ Lesson mandate() {
            .claims = {{kFrameMp, kFalls}, {kSampled, kRises}}},
           {.title = "Not enough in the frame",
            .words =
-               "The same mode, but a 2.39:1 frame cut from it. The mode still passes, the frame "
-               "does not: this is what a requirement counts.",
+               "The same mode, but a 2.39:1 frame cut from it. Most count what the mode reads, and "
+               "it still passes; this commissioner counts inside the frame line, and it does not.",
            .figure = kPhotosites,
            .control = kAspect,
-           .edits = {{kAspect, "239/100"}},
+           .edits = {{kAspect, "239/100"}, {"/commission/counted_on", "frame"}},
            .claims = {{kMode, kSame}, {kFrameMp, kFalls}}},
           {.title = "Protection counts twice",
            .words = "Ten percent of protection takes a tenth off the width and a tenth off the "

@@ -55,7 +55,10 @@ Catalogue catalogue_of(std::size_t formats) {
 /// Every requirement is asked for; about half of the formats pass.
 Plan busy_plan() {
   Plan plan;
-  plan.mandate = {.photosites = 4'000'000, .photosites_across = 2048};
+  plan.commission.terms.photosites = 4'000'000;
+  plan.commission.terms.recorded_width_pixels = 2048;
+  plan.commission.terms.recorded_height_pixels = 1080;
+  plan.choose.compare = CompareWith::same_lens;
   plan.choose.must_cover = CoverArea::frame;
   plan.choose.min_minutes_per_card = 1;
   return plan;

@@ -25,7 +25,7 @@ const QUESTIONS = {
   frame: ['/deliverable/frame_lines/0/aspect', '1.5'],
   cover: ['/lens/focal_mm', '14'],
   see: ['/lens/f_number', '11'],
-  resolve: ['/mandate/photosites', '30000000'],
+  resolve: ['/commission/photosites', '30000000'],
   run: ['/run/sensor_rate', '50'],
   store: ['/shooting/recorded_hours_per_day', '5'],
   choose: ['/choose/min_minutes_per_card', '40'],

@@ -86,7 +86,7 @@ test('a whole plan by keyboard alone', async () => {
     ['/lens/set', async () => { await page.keyboard.type('Severn'); }, 'severn'],
     ['/run/sensor_rate', async () => { await page.keyboard.type('25'); await page.keyboard.press('Enter'); }, '25'],
     ['/store/card', async () => { await page.keyboard.press('ArrowDown'); }, null],
-    ['/choose/must_meet_mandate', async () => { await page.keyboard.press('Space'); }, 'false'],
+    ['/choose/weights', async () => { await page.keyboard.type('Least'); }, 'least_data'],
     ['/title', async () => { await page.keyboard.press('Control+a'); await page.keyboard.type('Night ferry'); await page.keyboard.press('Tab'); }, 'Night ferry'],
   ];
   const before = await headline(page);

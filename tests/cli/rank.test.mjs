@@ -55,12 +55,13 @@ test("JSON holds every format, and changes only where asked for", () => {
 
 test("a change of the plan's that JSON proposes makes the format pass", () => {
   const { formats } = JSON.parse(rank("--json", "--changes", "--rejected").out);
-  const chosen = formats.filter((format) => format.changes.some((change) => change.pointer !== "")).slice(0, 300)
+  const chosen = formats.filter((format) => format.changes.some((change) => change.patch.length > 0)).slice(0, 300)
     .filter((_, index) => index % 60 === 0);
   assert.ok(chosen.length > 2);
   for (const { format, changes } of chosen) {
-    const change = changes.find((candidate) => candidate.pointer !== "");
-    const ranking = JSON.parse(rank("--json", "--set", `${change.pointer}=${change.value}`).out);
+    const change = changes.find((candidate) => candidate.patch.length > 0);
+    const sets = change.patch.flatMap((field) => ["--set", `${field.pointer}=${field.value}`]);
+    const ranking = JSON.parse(rank("--json", ...sets).out);
     const row = ranking.formats.find((other) => JSON.stringify(other.format) === JSON.stringify(format));
     assert.equal(row.accepted, true, JSON.stringify({ format, change }));
   }
@@ -83,7 +84,7 @@ test("only the cameras considered are ranked", () => {
 
 test("exit codes: fine, nothing accepted with --strict, bad input", () => {
   assert.equal(rank("--strict", "--limit", "1").code, 0);
-  const nothing = ["--limit", "1", "--set", "/mandate/photosites=4000000000"];
+  const nothing = ["--limit", "1", "--set", "/commission/photosites=4000000000"];
   assert.equal(rank(...nothing).code, 0);
   assert.equal(rank("--strict", ...nothing).code, 1);
   const bad = rank("--set", "/choose/weight_area=11");

@@ -22,7 +22,7 @@ WRONG_PLAN_VALUES = [
     ("/lens/focal_mm", None), ("/lens/squeeze", 5), ("/lens/squeeze", "NaN"), ("/run/sensor_rate", "fast"),
     ("/run/sensor_rate", -24), ("/run/shutter_angle_deg", 0), ("/deliverable/frame_lines", []),
     ("/deliverable/width_pixels", -1920), ("/deliverable/width_pixels", 1e30), ("/title", "two\nlines"),
-    ("/store/verification", "some"), ("/store/card", ""), ("/choose/must_meet_mandate", 1), ("/own/cars", []),
+    ("/store/verification", "some"), ("/store/card", ""), ("/commission/lossless", 1), ("/own/cars", []),
     ("/own/cards", [{"id": "x"}]),
 ]
 WRONG_CATALOGUES = [

@@ -87,6 +87,12 @@ std::string counted(std::size_t formats) {
   return print_grouped(static_cast<std::int64_t>(formats));
 }
 
+std::size_t as_good_as_first(const Ranking& ranking) {
+  return static_cast<std::size_t>(
+      std::count_if(ranking.formats.begin(), ranking.formats.end(),
+                    [](const RankedFormat& format) { return format.as_good; }));
+}
+
 /// What binds when nothing passes, and what would let something pass.
 void add_binding(TextTable& table, const Ranking& ranking, std::span<const WayOut> ways) {
   constexpr std::size_t kMostShown = 6;
@@ -165,6 +171,10 @@ std::string ranking_table(const Plan& plan, const Ranking& ranking,
   TextTable table;
   add_question(table, plan, ranking);
   if (ranking.accepted == 0) add_binding(table, ranking, ways);
+  if (as_good_as_first(ranking) > 1) {
+    table.paragraph("The first " + counted(as_good_as_first(ranking)) +
+                    " are equally good: their scores are within 0.01.");
+  }
   if (!shown.empty()) {
     table.section(shown.front().accepted ? "Accepted, best first" : "Rejected");
     add_figure_heads(table);
@@ -173,8 +183,7 @@ std::string ranking_table(const Plan& plan, const Ranking& ranking,
     const RankedFormat& format = shown[i];
     if (i > 0 && !format.accepted && shown[i - 1].accepted) table.section("Rejected");
     const std::string place = format.accepted ? std::to_string(i + 1) : "-";
-    const char* as_good = format.as_good && i > 0 ? "  (as good as the first)" : "";
-    table.marked(right(place, kPlaceWidth), ids_text(format.format) + as_good);
+    table.marked(right(place, kPlaceWidth), ids_text(format.format));
     table.line(figures_text(format));
     if (format.accepted) {
       add_cautions(table, format.figures.cautions);

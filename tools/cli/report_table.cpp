@@ -160,7 +160,7 @@ void add_commission(TextTable& table, const Report& report) {
     const char* met = finding.met == Met::met      ? "met: "
                       : finding.met == Met::missed ? "MISSED: "
                                                    : "not known: ";
-    const char* need = info.comparison == Bound::at_most ? ", at most " : ", asked for ";
+    const char* need = info.kind == RequirementKind::at_most ? ", at most " : ", asked for ";
     table.row(std::string(info.label) + line,
               met + have_text(requirement, finding) + need + need_text(requirement, finding));
   });

@@ -15,6 +15,7 @@ std::string name_of(const Drive&) { return "drive"; }
 std::string name_of(const Tape&) { return "tape"; }
 std::string name_of(const Checksum&) { return "checksum"; }
 std::string name_of(const Container&) { return "container"; }
+std::string name_of(const Commission&) { return "commission"; }
 
 Json list_of(Json items, int at_least) {
   Json list = {{"type", "array"}};
@@ -137,6 +138,12 @@ Json lens_set_schema() {
   return row;
 }
 
+Json commission_schema() {
+  Json row = row_schema<Commission>();
+  row["properties"]["rates"] = list_of(field_schema(table_rate_spec()), 0);
+  return row;
+}
+
 }  // namespace
 
 void add_list_properties(Json& properties, const std::string& rows_at) {
@@ -166,7 +173,8 @@ Json catalogue_schema() {
                  {"drive", row_schema<Drive>()},
                  {"tape", row_schema<Tape>()},
                  {"checksum", row_schema<Checksum>()},
-                 {"container", row_schema<Container>()}};
+                 {"container", row_schema<Container>()},
+                 {"commission", commission_schema()}};
   return schema;
 }
 

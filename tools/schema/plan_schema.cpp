@@ -1,4 +1,5 @@
 #include "core/field/field_json.h"
+#include "core/plan/carry_over.h"
 #include "core/plan/plan_fields.h"
 #include "tools/schema/schema.h"
 
@@ -43,6 +44,17 @@ void add_lists(Json& schema) {
   place_at(schema, "/own") = own;
 }
 
+/// What the first release wrote still opens.
+void add_retired(Json& schema) {
+  const RetiredChoices plain;
+  for (const Field<RetiredChoices>& info : retired_fields()) {
+    Json field = field_schema(info);
+    field["default"] = value_to_json(info, info.read(plain, 0));
+    field["deprecated"] = true;
+    place_at(schema, info.pointer) = std::move(field);
+  }
+}
+
 }  // namespace
 
 Json plan_schema() {
@@ -59,6 +71,7 @@ Json plan_schema() {
     field["default"] = value_to_json(info, info.read(plan, 0));
     place_at(schema, info.pointer) = std::move(field);
   }
+  add_retired(schema);
   add_lists(schema);
   return schema;
 }

@@ -66,7 +66,7 @@ Json change_json(const Change& change) {
     patch.push_back({{"pointer", field.pointer}, {"value", field.text}});
   }
   return {{"input", input_key(change.input)},
-          {"pointer", input_pointer(change.input)},
+          {"pointer", change.patch.empty() ? std::string() : change.patch.front().pointer},
           {"value", change.value},
           {"now", change.now},
           {"unit", input_unit(change.input)},

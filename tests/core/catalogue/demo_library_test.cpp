@@ -254,8 +254,9 @@ TEST_CASE("a high-speed option has another ceiling than its mode") {
 }
 
 TEST_CASE("one mode passes the pixel mandate while the 2.39 frame cut from it fails") {
-  const Report report = report_with({{"/format/mode", "centre-4096"}});
-  CHECK(report.resolve.mandate.mode_meets);
+  CHECK(report_with({{"/format/mode", "centre-4096"}}).resolve.mandate.met);
+  const Report report =
+      report_with({{"/format/mode", "centre-4096"}, {"/commission/counted_on", "frame"}});
   CHECK_FALSE(report.resolve.mandate.met);
   const Report whole =
       report_with({{"/format/mode", "centre-4096"}, {"/deliverable/frame_lines/0/aspect", "16:9"}});

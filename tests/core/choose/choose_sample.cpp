@@ -46,7 +46,8 @@ constexpr std::string_view kEverythingButCameras = R"({
     {"id": "drive", "name": "Drive", "source": "invented", "capacity_bytes": 16000000000000,
      "write_bytes_per_s": 1000000000, "read_bytes_per_s": 1000000000}],
   "checksums": [{"id": "sum", "name": "Sum", "source": "invented", "bytes_per_s": 5000000000}],
-  "containers": [{"id": "box", "name": "Box", "source": "invented"}]})";
+  "containers": [{"id": "box", "name": "Box", "source": "invented"}],
+  "commissions": [{"id": "none", "name": "None", "source": "invented"}]})";
 
 constexpr std::string_view kOneCamera = R"({
   "widegate_catalogue": 1,
@@ -177,7 +178,7 @@ Plan small_plan() {
   plan.format = small_format();
   plan.deliverable.frame_lines.front().aspect = 2;
   plan.lens.set = "lens";
-  plan.mandate.photosites = 0;
+  plan.commission.id = "none";
   plan.run.audio_channels = 0;
   plan.store.container = "box";
   plan.store.card = "card";
@@ -207,15 +208,23 @@ Plan random_plan(std::mt19937& random, const Catalogue& catalogue) {
   plan.lens.focal_mm = any(random, 0, 1) == 0 ? 35 : 25;
   if (any(random, 0, 3) == 0) plan.lens.squeeze = 2;
   if (any(random, 0, 1) == 0) plan.lens.image_circle_mm = any(random, 200, 500) / 10.0;
-  plan.mandate.photosites = any(random, 0, 1) * any(random, 1'000'000, 12'000'000);
-  plan.mandate.photosites_across = any(random, 0, 1) * any(random, 2000, 6000);
+  if (any(random, 0, 3) == 0) plan.commission.id = "";
+  CommissionTerms& terms = plan.commission.terms;
+  if (any(random, 0, 1) == 0) terms.photosites = any(random, 1'000'000, 12'000'000);
+  if (any(random, 0, 3) == 0) terms.counted_on = CountedOn::frame;
+  if (any(random, 0, 3) == 0) terms.recorded_width_pixels = any(random, 1000, 6000);
+  if (any(random, 0, 3) == 0) terms.largest_upscaling = Rational(any(random, 100, 300), 100);
   plan.run.sensor_rate = any(random, 0, 3) == 0 ? 48 : 24;
   plan.run.audio_channels = any(random, 0, 8);
   plan.choose.must_cover = static_cast<CoverArea>(any(random, 0, 3));
-  plan.choose.must_meet_mandate = any(random, 0, 4) != 0;
   plan.choose.min_minutes_per_card = any(random, 0, 1) * any(random, 1, 60);
   plan.choose.min_push_in_percent = any(random, 0, 3) == 0 ? 5 : 0;
+  plan.choose.min_room_percent = any(random, 0, 5) == 0 ? 5 : 0;
+  plan.choose.compare = static_cast<CompareWith>(any(random, 0, 1));
+  plan.choose.weights = static_cast<WeightSet>(any(random, 0, 6));
+  if (plan.choose.weights == WeightSet::soonest_in_edit) plan.choose.weights = WeightSet::own;
   plan.choose.weight_area = any(random, 0, 10);
+  plan.choose.weight_fidelity = any(random, 0, 10);
   plan.choose.weight_pixels = any(random, 0, 10);
   plan.choose.weight_speed = any(random, 0, 10);
   plan.choose.weight_data = any(random, 0, 10);

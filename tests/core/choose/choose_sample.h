@@ -17,7 +17,7 @@ namespace widegate::choose_sample {
 [[nodiscard]] Catalogue small_catalogue();
 
 /// A plan for it: 2:1 frame line, no protection (4000 x 2000 photosites, 24 x 12 mm, diagonal
-/// 26.83 mm), 35 mm lens, 24 fps, no sound, no mandate; cover of the frame line required. The
+/// 26.83 mm), 35 mm lens, 24 fps, no sound, no commission; cover of the frame line required. The
 /// format passes.
 [[nodiscard]] Plan small_plan();
 

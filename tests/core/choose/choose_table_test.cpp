@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/choose/ranking.h"
@@ -32,7 +33,7 @@ Catalogue two_cameras() {
 
 Plan with_mandate() {
   Plan plan = small_plan();
-  plan.mandate.photosites = 8'000'000;
+  plan.commission.terms.photosites = 8'000'000;
   return plan;
 }
 
@@ -42,7 +43,7 @@ TEST_CASE("the ranking as JSON holds every figure with its unit, and changes whe
   for (const RankedFormat& row : ranking.formats) {
     changes.push_back(smallest_changes(with_mandate(), two_cameras(), row.format));
   }
-  const Json json = Json::parse(ranking_to_json(ranking, ranking.formats, changes));
+  const Json json = Json::parse(ranking_to_json(with_mandate(), ranking, ranking.formats, changes, {}));
   CHECK(json["considered"] == 2);
   CHECK(json["accepted"] == 1);
   CHECK(json["rejected"] == 1);
@@ -50,8 +51,13 @@ TEST_CASE("the ranking as JSON holds every figure with its unit, and changes whe
   const Json& best = json["formats"][0];
   CHECK(best["place"] == 1);
   CHECK(best["format"]["camera"] == "camera");
-  CHECK(best["score"] == 1);
-  CHECK(best["shares"]["area"] == 1);
+  CHECK(best["score"].get<double>() > 0);
+  CHECK(best["shares"]["speed"] == 1);
+  CHECK(best["as_good"] == true);
+  CHECK(best["cautions"].empty());
+  CHECK(best["recorded_width_pixels"] == 4000);
+  CHECK(best["upscaling_times"] == 0.96);
+  CHECK(best["focal_mm"] == 35);
   CHECK(best["on_pareto_front"] == true);
   CHECK(best["frame_area_mm2"] == 288);
   CHECK(best["frame_megapixels"] == 8);
@@ -63,33 +69,40 @@ TEST_CASE("the ranking as JSON holds every figure with its unit, and changes whe
   CHECK_FALSE(rejected.contains("score"));
   const Json& reasons = rejected["requirements"];
   const auto mandate = std::find_if(reasons.begin(), reasons.end(), [](const Json& row) {
-    return row["requirement"] == "mandate";
+    return row["requirement"] == "photosites";
   });
   REQUIRE(mandate != reasons.end());
   CHECK((*mandate)["met"] == false);
-  CHECK((*mandate)["margin"] == -6'000'000);
+  CHECK((*mandate)["margin"] == -2'000'000);
   CHECK((*mandate)["unit"] == "photosites");
-  CHECK(rejected["changes"][0]["input"] == "mandate");
-  CHECK(rejected["changes"][0]["value"] == "2000000");
-  CHECK(rejected["changes"][0]["pointer"] == "/mandate/photosites");
+  const Json& changed = rejected["changes"];
+  const auto fewer = std::find_if(changed.begin(), changed.end(), [](const Json& change) {
+    return change["input"] == "photosites";
+  });
+  REQUIRE(fewer != changed.end());
+  CHECK((*fewer)["value"] == "6000000");
+  CHECK((*fewer)["patch"][0]["pointer"] == "/commission/photosites");
+  CHECK((*fewer)["patch"][0]["value"] == "6000000");
 }
 
 TEST_CASE("a range is written as one, what does not exist as null") {
   Catalogue catalogue = small_catalogue();
   TableForm table;
   table.rows.push_back({.width_pixels = 16, .height_pixels = 16, .rates = {}, .bytes = 1000});
-  catalogue.codecs.push_back({.id = "table", .name = "Table", .source = "invented", .form = table});
-  catalogue.codecs.push_back(
-      {.id = "range",
-       .name = "Range",
-       .source = "invented",
-       .form = LosslessForm{.bits_per_pixel = 12, .worst_ratio = 1, .best_ratio = 2}});
+  const auto add = [&](const char* id, CodecForm form) {
+    Codec codec = catalogue.codecs.front();
+    codec.id = id;
+    codec.form = std::move(form);
+    catalogue.codecs.push_back(codec);
+  };
+  add("table", table);
+  add("range", LosslessForm{.bits_per_pixel = 12, .worst_ratio = 1, .best_ratio = 2});
   auto& codecs = catalogue.cameras.front().modes.front().recordings.front().codecs;
   codecs = {"range", "table"};
   Plan plan = small_plan();
   plan.format.codec = "range";
   const Ranking ranking = rank(plan, catalogue);
-  const Json json = Json::parse(ranking_to_json(ranking, ranking.formats, {}));
+  const Json json = Json::parse(ranking_to_json(plan, ranking, ranking.formats, {}, {}));
   CHECK(json["formats"][0]["data_rate_megabits_per_s"]["least"] == 1728);
   CHECK(json["formats"][0]["data_rate_megabits_per_s"]["most"] == 3456);
   CHECK(json["formats"][1]["data_rate_megabits_per_s"].is_null());
@@ -98,7 +111,7 @@ TEST_CASE("a range is written as one, what does not exist as null") {
 }
 
 TEST_CASE("an empty ranking is still a document") {
-  const Json json = Json::parse(ranking_to_json({}, {}, {}));
+  const Json json = Json::parse(ranking_to_json(Plan{}, {}, {}, {}, {}));
   CHECK(json["formats"].empty());
 }
 
@@ -137,14 +150,14 @@ TEST_CASE("the ranking as CSV: one line of names, one line for each format") {
   CHECK(cell(1, "camera") == "camera");
   CHECK(cell(1, "frame_area_mm2") == "288");
   CHECK(cell(1, "data_rate_most_megabits_per_s") == "3456");
-  CHECK(cell(1, "margin_mandate_photosites") == "0");
+  CHECK(cell(1, "margin_photosites_photosites") == "4000000");
   CHECK(cell(1, "failed").empty());
   CHECK(cell(2, "place").empty());
   CHECK(cell(2, "camera") == "narrow");
-  CHECK(cell(2, "margin_mandate_photosites") == "-6000000");
+  CHECK(cell(2, "margin_photosites_photosites") == "-2000000");
   CHECK(cell(2, "margin_mode_rate_fps") == "36");
-  CHECK(cell(2, "margin_squeeze_times").empty());
-  CHECK(cell(2, "failed") == "mandate");
+  CHECK(cell(2, "margin_desqueeze_times").empty());
+  CHECK(cell(2, "failed") == "photosites");
 }
 
 TEST_CASE("a reason says what there is, what is needed and how much is short, never too little") {
@@ -157,8 +170,14 @@ TEST_CASE("a reason says what there is, what is needed and how much is short, ne
   constexpr Row kRows[] = {
       {Requirement::cover, 28.2, 31.1,
        "Image circle: 28.20 mm, 31.10 mm needed; 1.45 mm short at the corner"},
-      {Requirement::mandate, 2346202.4, 8294400,
-       "Photosites in the frame: 2 346 202, 8 294 400 needed; 5 948 198 short"},
+      {Requirement::photosites, 2346202.4, 8294400,
+       "Photosites: 2 346 202, 8 294 400 needed; 5 948 198 short"},
+      {Requirement::upscaling, 1.98, 1.12,
+       "Upscaling: 1.980 x, at most 1.120 x; 0.860 x too much"},
+      {Requirement::chroma, 0, 1, "Chroma: 4:2:0, 4:2:2 needed"},
+      {Requirement::sensor_raw, 0, 1, "Raw of the sensor: a picture, raw needed"},
+      {Requirement::desqueeze, 2, 1,
+       "De-squeeze in camera by the lens's squeeze: 2.00 x, 1.00 x needed"},
       {Requirement::card_speed, 0.7961, 1,
        "Card speed over data rate: 0.796 x, 1.000 x needed; 0.204 x short"},
       {Requirement::card_speed, 0.99996, 1,
@@ -168,16 +187,16 @@ TEST_CASE("a reason says what there is, what is needed and how much is short, ne
        "Rate of the sensor mode: 50.000 fps, 60.000 fps needed; 10.000 fps short"},
   };
   for (const Row& row : kRows) {
-    const Finding finding{.have = row.have, .need = row.need, .applies = true, .met = false};
+    const Finding finding{.have = row.have, .need = row.need, .met = Met::missed};
     CHECK(reason_text(row.requirement, finding) == row.text);
   }
 }
 
 TEST_CASE("the sign of a margin is the verdict, even where doubles cannot tell") {
-  const Finding missed{.have = 8e6, .need = 8e6, .applies = true, .met = false};
-  const Finding met{.have = 8e6, .need = 8e6 + 1e-9, .applies = true, .met = true};
-  CHECK(margin(Requirement::mandate, missed) < 0);
-  CHECK(margin(Requirement::mandate, met) == 0);
+  const Finding missed{.have = 8e6, .need = 8e6, .met = Met::missed};
+  const Finding met{.have = 8e6, .need = 8e6 + 1e-9, .met = Met::met};
+  CHECK(margin(Requirement::photosites, missed) < 0);
+  CHECK(margin(Requirement::photosites, met) == 0);
 }
 
 }  // namespace

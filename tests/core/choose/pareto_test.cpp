@@ -32,9 +32,9 @@ std::vector<Merits> random_rows(std::mt19937& random, std::size_t count, int val
 }
 
 TEST_CASE("a row dominates another when it is nowhere worse and somewhere better") {
-  CHECK(dominates({1, 1, 1, 2}, {1, 1, 1, 1}));
-  CHECK_FALSE(dominates({1, 1, 1, 1}, {1, 1, 1, 1}));
-  CHECK_FALSE(dominates({2, 1, 1, 0}, {1, 1, 1, 1}));
+  CHECK(dominates({1, 1, 1, 1, 2}, {1, 1, 1, 1, 1}));
+  CHECK_FALSE(dominates({1, 1, 1, 1, 1}, {1, 1, 1, 1, 1}));
+  CHECK_FALSE(dominates({2, 1, 1, 1, 0}, {1, 1, 1, 1, 1}));
 }
 
 TEST_CASE("the front is what its definition says, with few ties and with many") {
@@ -61,7 +61,7 @@ TEST_CASE("the front is what its definition says when most rows are on it") {
       value = left * any(random);
       left -= value;
     }
-    row[3] = left;
+    row.back() = left;
   }
   const auto front = pareto_front(rows);
   CHECK(front == by_definition(rows));
@@ -70,11 +70,11 @@ TEST_CASE("the front is what its definition says when most rows are on it") {
 
 TEST_CASE("infinite figures compare like any other") {
   constexpr double kInfinite = std::numeric_limits<double>::infinity();
-  const std::vector<Merits> rows = {{1, 1, kInfinite, 0},
-                                    {1, 1, kInfinite, -1},
-                                    {1, 1, 100, 0},
-                                    {1, 2, 100, -kInfinite},
-                                    {1, 2, 99, -kInfinite}};
+  const std::vector<Merits> rows = {{1, 1, 5, kInfinite, 0},
+                                    {1, 1, 5, kInfinite, -1},
+                                    {1, 1, 5, 100, 0},
+                                    {1, 2, 5, 100, -kInfinite},
+                                    {1, 2, 5, 99, -kInfinite}};
   CHECK(pareto_front(rows) == std::vector<bool>{true, false, false, true, false});
 }
 

@@ -171,7 +171,7 @@ const std::vector<Word> kWords = {
     {{"area-and-circle", 4}, "cover.mode.covered", "true"},
     {{"mandate", 2}, "resolve.mandate.met", "true"},
     {{"mandate", 3}, "resolve.mandate.met", "false"},
-    {{"mandate", 3}, "resolve.mandate.mode_meets", "true"},
+    {{"mandate", 3}, "resolve.mandate.counted_on_frame", "true"},
     {{"data-and-cards", 5}, "store.card_guaranteed", "true"},
     {{"flicker", 1}, "run.flicker.safe", "false"},
     {{"flicker", 2}, "run.flicker.safe", "true"},

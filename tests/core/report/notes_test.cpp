@@ -30,7 +30,9 @@ Report sound_report() {
   resolve.recorded_height_pixels = 3000;
   resolve.horizontal_sampled_scale = 0.96;
   resolve.vertical_sampled_scale = 0.8;
-  resolve.mandate = {.required = 8'294'400, .have = 9e6, .mode_have = 12e6};
+  resolve.mandate = {.required = 8'294'400, .have = 12e6, .mode_have = 12e6, .frame_have = 9e6};
+  report.commission.findings.set(Requirement::photosites,
+                                 {.have = 12e6, .need = 8'294'400, .met = Met::met});
   report.run.project_rate = 24;
   report.run.sensor_rate = 24;
   report.run.rate_ceiling = Rational(60);
@@ -125,17 +127,35 @@ TEST_CASE("An unknown circle is a caution and nothing else about cover") {
   CHECK(notes_with(Topic::cover_unknown, Plan{}, report).size() == 1);
 }
 
-TEST_CASE("A mode that passes while its frame fails says both") {
+/// A report in which one requirement is missed.
+Report missing(Requirement requirement, double have, double need) {
   Report report = sound_report();
-  report.resolve.mandate = {
-      .required = 8'294'400, .have = 8'294'399.6, .mode_have = 12e6, .met = false};
+  report.commission.findings.set(requirement, {.have = have, .need = need, .met = Met::missed});
+  return report;
+}
+
+TEST_CASE("Too few photosites are told, cut down to whole ones") {
+  const Report report = missing(Requirement::photosites, 8'294'399.6, 8'294'400);
   const Note fail = note_about(Topic::resolve_mandate, Plan{}, report);
   CHECK(fail.severity == Severity::fail);
-  CHECK(note_text(fail) ==
-        "The frame line holds 8 294 399 photosites; 8 294 400 are required: 1 too few.");
-  CHECK(note_about(Topic::resolve_mode_only, Plan{}, report).severity == Severity::caution);
-  report.resolve.mandate.mode_meets = false;
-  CHECK(notes_with(Topic::resolve_mode_only, Plan{}, report).empty());
+  CHECK(note_text(fail) == "8 294 399 photosites are counted; 8 294 400 are required: 1 too few.");
+  CHECK(note_about(Topic::commission_missed, Plan{}, report).severity == Severity::fail);
+}
+
+TEST_CASE("A file that is too small is told once, whatever it is too small in") {
+  Report report = missing(Requirement::raster_width, 2048, 3840);
+  report.commission.findings.set(Requirement::raster_count,
+                                 {.have = 2e6, .need = 8e6, .met = Met::missed});
+  const Note fail = note_about(Topic::resolve_raster, Plan{}, report);
+  CHECK(fail.have == 2048);
+  CHECK(note_about(Topic::commission_missed, Plan{}, report).have == 2);
+}
+
+TEST_CASE("What is not known is a caution") {
+  Report report = sound_report();
+  report.commission.findings.set(Requirement::bit_depth, {.need = 10, .met = Met::not_known});
+  CHECK(note_about(Topic::commission_unknown, Plan{}, report).severity == Severity::caution);
+  CHECK(note_about(Topic::commission_missed, Plan{}, report).severity == Severity::ok);
 }
 
 TEST_CASE("Close range is a caution only where breathing shows") {
@@ -149,8 +169,8 @@ TEST_CASE("Close range is a caution only where breathing shows") {
 TEST_CASE("No mandate, no verdict on it") {
   Report report = sound_report();
   report.resolve.mandate = {};
-  Plan plan;
-  plan.mandate.photosites = 0;
+  report.commission.findings = {};
+  const Plan plan;
   CHECK(notes_with(Topic::resolve_mandate, plan, report).empty());
   CHECK(notes_with(Topic::resolve_written_requirements, plan, report).empty());
 }
@@ -312,8 +332,12 @@ std::vector<Report> varied_reports() {
   bad.cover.interpolated = true;
   bad.cover.frame.covered = bad.cover.protected_area.covered = bad.cover.mode.covered = false;
   bad.see.magnification = 0.2;
-  bad.resolve.mandate.met = false;
-  bad.resolve.mandate_across = {.required = 4000, .have = 3000, .met = false};
+  for (const Requirement requirement :
+       {Requirement::photosites, Requirement::raster_width, Requirement::push_in,
+        Requirement::room}) {
+    bad.commission.findings.set(requirement, {.have = 3, .need = 4, .met = Met::missed});
+  }
+  bad.commission.findings.set(Requirement::intra, {.need = 1, .met = Met::not_known});
   bad.resolve.vertical_sampled_scale = 1.5;
   bad.resolve.recorded_squeeze = 0.5;
   bad.run.rate_allowed = false;
@@ -330,7 +354,9 @@ std::vector<Report> varied_reports() {
   reports[3].cover.known = false;
   reports[3].resolve.recorded_squeeze = 2;
   reports[3].run.sensor_rate = 48;
-  reports[3].resolve.mandate_across = {.required = 4000, .have = 4100};
+  for (const Requirement requirement : {Requirement::push_in, Requirement::room}) {
+    reports[3].commission.findings.set(requirement, {.have = 4, .need = 3, .met = Met::met});
+  }
   reports[3].resolve.recorded_height_pixels = 2000;
   return reports;
 }

@@ -72,7 +72,7 @@ TEST_CASE("every figure has a key of the report, a label and a text") {
   plan.lens.focal_mm = 50;
   plan.lens.wanted_width_m = 4;
   plan.lens.wanted_height_m = 3;
-  plan.mandate.photosites_across = 3840;
+  plan.commission.terms.recorded_width_pixels = 3840;
   const Report report = evaluate(plan, catalogue);
   REQUIRE(report.problems.empty());
   Paths paths;

@@ -1,4 +1,4 @@
-// Photosites, the mandate, and what is really sampled.
+// Photosites, scales, and what is really sampled.
 #include "core/resolve/resolve.h"
 
 #include <doctest/doctest.h>
@@ -43,7 +43,6 @@ TEST_CASE("A standard raster read and delivered photosite for pixel") {
     CHECK(resolve.picture_height_pixels == static_cast<double>(row.height));
     CHECK(resolve.horizontal_scale == 1);
     CHECK(resolve.vertical_scale == 1);
-    CHECK(resolve.mandate.met == (row.photosites >= 8'294'400));
   }
 }
 
@@ -57,32 +56,7 @@ TEST_CASE("Trade facts: common practice, no source") {
   CHECK(tall.frame_photosites / 1e6 == doctest::Approx(12).epsilon(0.03));
 }
 
-TEST_CASE("A mode can pass the mandate while the frame cut from it fails") {
-  // 4000 x 3000 is 12 million; 2.39:1 cut from it is 4000 x 1673.64, 6.69 million.
-  const ResolveReport resolve =
-      resolve_of(plan_with(Rational(239, 100), 3840, 2160), plain_geometry(4000, 3000));
-  CHECK(resolve.mandate.mode_meets);
-  CHECK_FALSE(resolve.mandate.met);
-  CHECK(resolve.mandate.mode_have == 12e6);
-  CHECK(resolve.mandate.have == doctest::Approx(4000 * 400000.0 / 239).epsilon(1e-14));
-}
-
-TEST_CASE("The mandate is counted exactly") {
-  Plan plan = plan_with(Rational(239, 100), 3840, 2160);
-  const Geometry geometry = plain_geometry(4000, 3000);  // 1 600 000 000 / 239 = 6 694 560.67
-  plan.mandate.photosites = 6'694'560;
-  CHECK(resolve_of(plan, geometry).mandate.met);
-  plan.mandate.photosites = 6'694'561;
-  CHECK_FALSE(resolve_of(plan, geometry).mandate.met);
-  plan.mandate = {.photosites = 0, .photosites_across = 4000};
-  CHECK(resolve_of(plan, geometry).mandate.met);
-  CHECK(resolve_of(plan, geometry).mandate_across.met);
-  plan.mandate.photosites_across = 4001;
-  CHECK_FALSE(resolve_of(plan, geometry).mandate_across.met);
-  CHECK_FALSE(resolve_of(plan, geometry).mandate_across.mode_meets);
-}
-
-TEST_CASE("The mandate never overflows") {
+TEST_CASE("Scales never overflow") {
   const std::uint64_t seed = 20261115;
   CAPTURE(seed);
   Dice dice(seed);
@@ -92,10 +66,7 @@ TEST_CASE("The mandate never overflows") {
     plan.deliverable.frame_lines.front() = testing::draw_frame_line(dice);
     plan.deliverable.width_pixels = dice.whole(16, 65535);
     plan.deliverable.height_pixels = dice.whole(16, 65535);
-    plan.mandate.photosites = dice.whole(0, std::int64_t{65535} * 65535);
     const ResolveReport resolve = resolve_of(plan, geometry);
-    const double off = resolve.frame_photosites - static_cast<double>(plan.mandate.photosites);
-    if (std::abs(off) > 1e-9 * resolve.frame_photosites) REQUIRE(resolve.mandate.met == (off > 0));
     REQUIRE(resolve.picture_width_pixels <= static_cast<double>(plan.deliverable.width_pixels));
     REQUIRE(resolve.picture_height_pixels <=
             static_cast<double>(plan.deliverable.height_pixels) * (1 + 1e-12));
