@@ -8,7 +8,7 @@ import path from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { DEVICES, open_site, policy_violations, start } from './harness.mjs';
-import { at_rest } from './gestures.mjs';
+import { at_rest, mirror, until } from './gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const widegate = path.join(root, 'build/native/widegate');
@@ -42,7 +42,7 @@ async function print_plan(file, button) {
   await page.evaluate(() => { window.printed = ''; });
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.locator('[data-id="command:open-plan"]').evaluate((element) => element.click())]);
   await chooser.setFiles(file);
-  await page.waitForFunction((name) => window.widegate.mirror().message === `Opened ${name}.`, path.basename(file));
+  await until(`${file} is open`, async () => (await mirror(page)).message, (text) => text === `Opened ${path.basename(file)}.`);
   await page.locator(`[data-id="${button}"]`).evaluate((element) => element.click());
   await at_rest(page);
   return page.evaluate(() => window.printed);

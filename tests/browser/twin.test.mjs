@@ -5,7 +5,7 @@ import fs from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
 import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
-import { at_rest, box_of, control, headline, mirror } from './gestures.mjs';
+import { at_rest, box_of, control, headline, mirror, until } from './gestures.mjs';
 
 const require = createRequire(new URL('../../tools/package.json', import.meta.url));
 
@@ -114,7 +114,7 @@ test('what changes is said in the live region', async () => {
   await page.keyboard.press('ArrowRight');
   await at_rest(page);
   const [fov] = await headline(page);
-  await page.waitForFunction((text) => document.getElementById('live').textContent.includes(text), fov);
+  await until('the number is said', () => page.locator('#live').textContent(), (text) => text.includes(fov));
 });
 
 test('the text page sets the plan too, and its text can be found and copied', async () => {

@@ -156,6 +156,7 @@ function start_program(module, storage) {
     mirror: () => program.mirror(),
     frame_count: () => follower.frames,
     resting: () => frames.resting && !follower.timer,
+    address_waits: () => window.Module.host.addressWaits(),
   };
 }
 
