@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "core/catalogue.h"
-#include "core/plan.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
 #include "tools/cli/command.h"
 
 namespace widegate::cli {
