@@ -280,13 +280,14 @@ describe('Firefox', { skip }, () => {
     const opened = await open_device(t);
     const { page } = opened;
     await press(page, 'command:show-qr');
+    await until('the picture is shown', () => page.$eval('#picture', (dialog) => dialog.open));
     const file = path.join(folder, 'qr.png');
     await page.screenshot({ path: file });
     const link = await page.$eval('#picture .words', (element) => element.textContent);
     assert.ok(link.startsWith(`${opened.site.address}#`), link);
     assert.equal(execFileSync('zbarimg', ['--quiet', '--nodbus', '--raw', file], { encoding: 'utf8' }).trimEnd(), link);
     await page.keyboard.press('Escape');
-    assert.equal(await page.$eval('#picture', (dialog) => dialog.open), false);
+    await until('the picture is put away', () => page.$eval('#picture', (dialog) => dialog.open), (open) => !open);
     await assert_clean(opened);
   });
 

@@ -69,9 +69,9 @@ const focal = async () => (await control(page, FOCAL)).value_text;
 
 test('the address follows the plan, once for many changes', async () => {
   await page.evaluate(() => {
-    window.calls = 0;
+    window.calls = [];
     const replace = history.replaceState.bind(history);
-    history.replaceState = (...args) => { window.calls += 1; replace(...args); };
+    history.replaceState = (...args) => { window.calls.push(performance.now()); replace(...args); };
   });
   const length = await page.evaluate(() => history.length);
   const box = await reveal(page, FOCAL);
@@ -82,7 +82,10 @@ test('the address follows the plan, once for many changes', async () => {
   await page.mouse.up();
   await at_rest(page);
   await settled_address(page);
-  assert.ok(await page.evaluate(() => window.calls) <= 3);
+  // However long the machine takes for the drag: browsers allow only so many changes in a while.
+  const calls = await page.evaluate(() => window.calls);
+  assert.ok(calls.length > 0);
+  calls.slice(1).forEach((at, i) => assert.ok(at - calls[i] > 390, `written again after ${at - calls[i]} ms`));
   assert.equal(await page.evaluate(() => history.length), length, 'no history of every change');
 });
 
@@ -130,7 +133,7 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     await page.emulateMedia({ colorScheme });
     await press('command:show-qr');
     const dialog = page.locator('#picture');
-    assert.equal(await dialog.isVisible(), true);
+    await until('the picture is shown', () => dialog.isVisible());
     const link = await dialog.locator('.words').textContent();
     assert.ok(link.startsWith(`${site.address}#`), link);
     assert.equal(await dialog.getByRole('img', { name: 'QR code of the link' }).count(), 1);
@@ -139,13 +142,15 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     assert.equal(read_qr(file), link);
     await keep_screenshot(page, `qr_${colorScheme}`);
     await page.keyboard.press('Escape');
-    assert.equal(await dialog.isVisible(), false);
+    await until('the picture is put away', () => dialog.isVisible(), (seen) => !seen);
   }
   // On phones, upright and on their side, the whole code is in sight.
   for (const [width, height] of [[390, 844], [844, 390], [320, 568]]) {
     await page.setViewportSize({ width, height });
     await at_rest(page);
     await page.locator('[data-id="command:show-qr"]').evaluate((element) => element.click());
+    await until('the picture is shown', () => page.locator('#picture').isVisible());
+    await at_rest(page);
     const file = path.join(folder, `qr_${width}.png`);
     await page.screenshot({ path: file });
     await keep_screenshot(page, `qr_${width}x${height}`);
@@ -153,7 +158,7 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     const close = await page.locator('#picture button').boundingBox();
     assert.ok(close.height >= 44 && close.y + close.height <= height, 'the button to close it is in sight');
     await page.locator('#picture button').click();
-    assert.equal(await page.locator('#picture').isVisible(), false);
+    await until('the picture is put away', () => page.locator('#picture').isVisible(), (seen) => !seen);
   }
 });
 
@@ -244,9 +249,9 @@ test('a lesson is walked through by the keys of a presenter', async () => {
 
 test('the list of keys opens and closes', async () => {
   await page.keyboard.press('?');
-  assert.equal(await page.locator('#keys').isVisible(), true);
+  await until('the keys are shown', () => page.locator('#keys').isVisible());
   await page.keyboard.press('Escape');
-  assert.equal(await page.locator('#keys').isVisible(), false);
+  await until('the keys are put away', () => page.locator('#keys').isVisible(), (seen) => !seen);
   await at_rest(page);
   await page.keyboard.press('End');
   await at_rest(page);
