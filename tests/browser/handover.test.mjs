@@ -248,6 +248,7 @@ test('a lesson is walked through by the keys of a presenter', async () => {
 test('the list of keys opens and closes', async () => {
   await page.keyboard.press('?');
   assert.equal(await page.locator('#keys').isVisible(), true);
+  assert.match(await page.locator('#version').textContent(), /^Widegate \d+\.\d+\.\d+$/);
   await page.keyboard.press('Escape');
   assert.equal(await page.locator('#keys').isVisible(), false);
   await at_rest(page);

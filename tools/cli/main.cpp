@@ -1,11 +1,18 @@
 // widegate: the core on the command line. Finds the verb, lets it read its options, runs it.
 #include <cstdio>
 #include <exception>
+#include <string>
 
+#include "core/base/version.h"
 #include "tools/cli/verb.h"
 
 namespace widegate::cli {
 namespace {
+
+std::string version_words() {
+  return "widegate " + std::string(kProgramVersion) + ", links of version " +
+         std::string(kLinkVersion);
+}
 
 /// Help ends well, anything not understood is bad input; CLI11 prints both.
 int explain(const CLI::App& app, const CLI::ParseError& error) {
@@ -16,6 +23,7 @@ int explain(const CLI::App& app, const CLI::ParseError& error) {
 int run(int argc, char** argv) {
   CLI::App app("Choose a motion-picture recording format, with the working shown.", "widegate");
   app.require_subcommand(1);
+  app.set_version_flag("--version", version_words(), "Version of the program and of its links");
   Action action;
   for (const Verb& verb : verbs()) {
     CLI::App* command = app.add_subcommand(verb.name, verb.summary);
