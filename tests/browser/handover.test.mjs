@@ -250,6 +250,7 @@ test('a lesson is walked through by the keys of a presenter', async () => {
 test('the list of keys opens and closes', async () => {
   await page.keyboard.press('?');
   await until('the keys are shown', () => page.locator('#keys').isVisible());
+  assert.match(await page.locator('#version').textContent(), /^Widegate \d+\.\d+\.\d+$/);
   await page.keyboard.press('Escape');
   await until('the keys are put away', () => page.locator('#keys').isVisible(), (seen) => !seen);
   await at_rest(page);

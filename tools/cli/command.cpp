@@ -52,6 +52,10 @@ Option Command::add_words(const std::string& name, std::function<void(int)> set,
   return Option(option->type_name("WORD")->transform(CLI::CheckedTransformer(numbers)));
 }
 
+void Command::add_version(const std::string& words, const std::string& help) {
+  app_.set_version_flag("--version", words, help);
+}
+
 void Command::require_subcommand() { app_.require_subcommand(1); }
 
 Command Command::add_subcommand(const std::string& name, const std::string& summary) {

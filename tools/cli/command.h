@@ -57,6 +57,9 @@ class Command {
         name, [&value](int number) { value = static_cast<Value>(number); }, numbers, help);
   }
 
+  /// --version, which prints these words and ends well.
+  void add_version(const std::string& words, const std::string& help);
+
   /// One of its sub-commands must be given.
   void require_subcommand();
   Command add_subcommand(const std::string& name, const std::string& summary);

@@ -150,6 +150,7 @@ function start_program(module, storage) {
   });
   start_views({ drawing: ability === 2, changed: wake });
   if (ability === 1) show_message('no_webgl');
+  element('version').textContent = `Widegate ${program.version()}`;
   wake();
   // For the tests and the curious: reads only.
   window.widegate = {

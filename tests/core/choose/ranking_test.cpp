@@ -16,7 +16,7 @@
 #include "core/choose/pareto.h"
 #include "core/report/evaluate.h"
 #include "core/report/notes.h"
-#include "tests/core/choose/choose_sample.h"
+#include "tests/core/choose/sample.h"
 
 namespace widegate {
 namespace {
