@@ -63,6 +63,7 @@ class Command {
   /// One of its sub-commands must be given.
   void require_subcommand();
   Command add_subcommand(const std::string& name, const std::string& summary);
+  /// What is done once this command has been read.
   void when_read(std::function<void()> chosen);
 
  private:
