@@ -11,6 +11,7 @@
 #include "web/comparison/state.h"
 #include "web/delivery/state.h"
 #include "web/library_state.h"
+#include "web/platform.h"
 #include "web/ranking_rows.h"
 #include "web/scene_quad.h"
 #include "web/theme.h"
@@ -66,7 +67,7 @@ struct PanelState {
   std::string sheet_before;   ///< What lay over the screen in the last frame.
   bool sheet_opened = false;  ///< It was opened in this frame.
   std::string asked_plan;     ///< Kept plan that was chosen in this frame.
-  std::string asked_action;   ///< Action that was pressed in this frame.
+  std::string asked_action;   ///< Action that was pressed; stays until what does it is here.
   std::optional<Typing> typing;
   std::optional<SliderDrag> drag;
   std::string focus;                   ///< Control with the page's keyboard focus.
@@ -80,6 +81,7 @@ struct PanelState {
   std::string same_view_camera;                 ///< Whose modes get a focal length; empty for none.
   std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.
   bool first_visit = true;  ///< Nothing was found on this device or in the link.
+  RestOfProgram rest = RestOfProgram::here;
   bool large_type = false;  ///< For a wall: everything half as large again.
   std::string lesson;       ///< Id of the lesson under way; empty for none.
   std::size_t lesson_step = 0;

@@ -30,7 +30,54 @@ function(widegate_browser_program target)
     -sENVIRONMENT=web -sUSE_WEBGL2=1 -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2
     -sGL_TRACK_ERRORS=0 -sGL_SUPPORT_AUTOMATIC_ENABLE_EXTENSIONS=0 -sSUPPORT_ERRNO=0 -sSUPPORT_LONGJMP=0
     -sFILESYSTEM=0 -sTEXTDECODER=2 -sDYNAMIC_EXECUTION=0
-    -sINCOMING_MODULE_JS_API=canvas,onRuntimeInitialized,onAbort,locateFile,print,printErr ${ARGN})
+    -sINCOMING_MODULE_JS_API=canvas,onRuntimeInitialized,onAbort,locateFile,print,printErr,instantiateWasm ${ARGN})
+endfunction()
+
+# What the table names is called across the seam between the two parts and stays in functions of its own: inlined into
+# a caller it would come with that.
+function(widegate_keep_out_of_line table)
+  file(STRINGS ${table} rows REGEX "^[a-z]+/")
+  set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${table})
+  foreach(row ${rows})
+    if(row MATCHES "/$")
+      file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/${row}*.cpp)
+    else()
+      file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/${row})
+    endif()
+    set_source_files_properties(${sources} TARGET_DIRECTORY ${ARGN} PROPERTIES COMPILE_OPTIONS -finline-hint-functions)
+  endforeach()
+endfunction()
+
+# Splits a program in two by a table of sources (tools/split_program): ${target}.first.wasm and ${target}.rest.wasm.
+# More arguments: the libraries whose objects the table speaks of.
+function(widegate_split_program target table first rest)
+  widegate_keep_out_of_line(${table} ${ARGN})
+  target_link_options(${target} PRIVATE --profiling-funcs -Wl,--no-demangle
+    -sBINARYEN_EXTRA_PASSES=--one-caller-inline-max-function-size=20)
+  get_filename_component(compiler_folder "${CMAKE_CXX_COMPILER}" REALPATH)
+  get_filename_component(compiler_folder "${compiler_folder}" DIRECTORY)
+  find_program(WIDEGATE_LLVM_NM NAMES llvm-nm HINTS ${compiler_folder}/../bin ENV LLVM_ROOT
+               PATHS /usr/lib/llvm-14/bin /usr/lib/llvm-19/bin REQUIRED NO_CMAKE_FIND_ROOT_PATH)
+  foreach(tool wasm-split wasm-opt)
+    string(TOUPPER WIDEGATE_${tool} variable)
+    string(REPLACE - _ variable ${variable})
+    find_program(${variable} NAMES ${tool} HINTS ${compiler_folder}/../bin REQUIRED NO_CMAKE_FIND_ROOT_PATH)
+  endforeach()
+  set(objects)
+  foreach(library ${ARGN})
+    list(APPEND objects $<JOIN:$<TARGET_OBJECTS:${library}>,\n>)
+  endforeach()
+  list(JOIN objects "\n" objects)
+  file(GENERATE OUTPUT ${CMAKE_CURRENT_BINARY_DIR}/${target}.objects CONTENT "${objects}\n")
+  add_custom_command(
+    OUTPUT ${first} ${rest}
+    COMMAND ${CMAKE_SOURCE_DIR}/tools/split_program --table ${table}
+            --program $<PATH:REPLACE_EXTENSION,$<TARGET_FILE:${target}>,wasm>
+            --objects ${CMAKE_CURRENT_BINARY_DIR}/${target}.objects --nm ${WIDEGATE_LLVM_NM}
+            --split ${WIDEGATE_WASM_SPLIT} --opt ${WIDEGATE_WASM_OPT}
+            --first ${first} --rest ${rest} --names ${rest}.names
+    DEPENDS ${target} ${table} ${CMAKE_SOURCE_DIR}/tools/split_program
+    COMMENT "Splitting ${target} in two")
 endfunction()
 
 # A program run by Node, with the machine's files; prints its own exit code.

@@ -295,6 +295,12 @@ EMSCRIPTEN_KEEPALIVE void wg_stored_changed() {
   host().ui.touch();
 }
 
+/// The rest of the program came, or did not.
+EMSCRIPTEN_KEEPALIVE void wg_rest_changed() {
+  host().ui.rest_changed();
+  host().ui.touch();
+}
+
 /// Pushed: purpose, name, text.
 EMSCRIPTEN_KEEPALIVE void wg_file() {
   const std::string purpose = take_pushed();
