@@ -64,7 +64,8 @@ void add_frames(Report& report, const Plan& plan, const Geometry& geometry) {
   report.frames.reserve(plan.deliverable.frame_lines.size());
   for (const FrameLine& line : plan.deliverable.frame_lines) {
     const FrameReport* main = report.frames.empty() ? nullptr : &report.frames.front();
-    report.frames.push_back(frame_report(line, geometry, main));
+    FrameReport& frame = report.frames.emplace_back(frame_report(line, geometry, main));
+    set_nominal_scale(frame, line_raster(plan.deliverable, line), geometry);
   }
 }
 
@@ -144,7 +145,7 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   const FrameReport& frame = report.frames.front();
   report.cover = cover_report(plan.lens, rows.lens_set, geometry, frame);
   report.see = see_report(plan, geometry, frame, catalogue);
-  report.resolve = resolve_report(plan, geometry, frame);
+  report.resolve = resolve_report(plan, geometry, report.frames);
   report.run = run_report(
       plan.run,
       rate_ceiling(*rows.mode, *rows.recording, *rows.card,

@@ -157,7 +157,7 @@ ModeFigures mode_figures(const Conditions& conditions, const SensorMode& mode) {
   const double room = conditions.choose.min_push_in_percent;
   if (room > 0) {
     finding_of(findings, Requirement::push_in) =
-        at_least(frame.push_in_percent, room, kPercentRounding);
+        at_least(frame.room_protected_percent, room, kPercentRounding);
   }
   finding_of(findings, Requirement::mode_rate) =
       rate_finding(mode.max_rate, conditions.run.sensor_rate);

@@ -121,6 +121,20 @@ void set_room(FrameReport& report, const Geometry& geometry) {
           .value;
 }
 
+/// What is left around the frame line, in percent of the protected area's and the mode's sides.
+void set_room_shares(FrameReport& report, const Geometry& geometry) {
+  const ExactRect& rect = report.photosites;
+  const auto width = static_cast<double>(geometry.width_photosites);
+  const auto height = static_cast<double>(geometry.height_photosites);
+  report.room_protected_percent = 100 * report.protection;
+  report.room_horizontal_percent = 100 * (1 - rect.width.to_double() / width);
+  report.room_vertical_percent = 100 * (1 - rect.height.to_double() / height);
+  report.room_left_percent = 100 * rect.left.to_double() / width;
+  report.room_top_percent = 100 * rect.top.to_double() / height;
+  report.room_right_percent = report.room_horizontal_percent - report.room_left_percent;
+  report.room_bottom_percent = report.room_vertical_percent - report.room_top_percent;
+}
+
 /// Share of the room in front of something `size` long that starts at `start`; half when tight.
 double share_of_room(std::int64_t room, Rational size, Rational start) {
   const double spare = (Rational(room) - size).to_double();
@@ -177,7 +191,7 @@ FrameReport frame_report(const FrameLine& line, const Geometry& geometry, const 
   report.width_mm = inner.width.to_double() * geometry.mm_per_photosite_x();
   report.height_mm = inner.height.to_double() * geometry.mm_per_photosite_y();
   report.diagonal_mm = diagonal_of(report.width_mm, report.height_mm);
-  report.push_in_percent = 100 * (1 - inner.width.to_double() / outer.width.to_double());
+  set_room_shares(report, geometry);
   report.shift_horizontal_percent = shift_percent(geometry.width_photosites, inner.width);
   report.shift_vertical_percent = shift_percent(geometry.height_photosites, inner.height);
   report.left_share = share_of_room(geometry.width_photosites, outer.width, outer.left);

@@ -21,7 +21,8 @@ namespace widegate {
 /// @param geometry  the format; photosites 1 to 65535, squeeze 1 to 4.
 /// @param main      the main frame line for common_top anchors; nullptr for the main one itself,
 ///                  which then sits at the top of the mode.
-/// @return every field of FrameReport; `pixels.even_*` are rounded inward to even pixels, 0 wide
+/// @return every field of FrameReport but those of set_nominal_scale() in resolve.h;
+/// `pixels.even_*` are rounded inward to even pixels, 0 wide
 ///         when nothing is left.
 /// @source ASC FDL 2.0 (protection), geometry for the rest; docs/formulas.md, "Frame".
 [[nodiscard]] FrameReport frame_report(const FrameLine& line, const Geometry& geometry,

@@ -196,7 +196,9 @@ Lesson mandate() {
            .figure = kPhotosites,
            .control = kProtection,
            .edits = {{kProtection, "1/10"}},
-           .claims = {{kMode, kSame}, {kPhotosites, kFalls}, {"frame.push_in_percent", kRises}}},
+           .claims = {{kMode, kSame},
+                      {kPhotosites, kFalls},
+                      {"frame.room_protected_percent", kRises}}},
       }};
 }
 
@@ -259,13 +261,13 @@ Lesson room() {
            .control = kProtection,
            .edits = {{"/title", "Protection and padding"}, {kModeChoice, "wide-239"}}},
           {.title = "Five percent of protection",
-           .words = "The frame line draws in and leaves a protected area around itself. Now it can "
-                    "push in by five percent, shift and roll a little. Nearly a tenth of its "
-                    "photosites are gone.",
-           .figure = "frame.push_in_percent",
+           .words = "The frame line draws in and leaves a protected area around itself. Post can "
+                    "steady the picture, move it and level a horizon by a little. Nearly a tenth "
+                    "of the photosites inside the line are gone.",
+           .figure = "frame.room_protected_percent",
            .control = kProtection,
            .edits = {{kProtection, "1/20"}},
-           .claims = {{"frame.push_in_percent", kRises},
+           .claims = {{"frame.room_protected_percent", kRises},
                       {"frame.shift_horizontal_percent", kRises},
                       {kRoll, kRises},
                       {kFrameMp, kFalls}}},

@@ -194,7 +194,7 @@ void note_frame(Notes& notes, const Plan& plan, const Report& report) {
   notes.caution_if(common, Topic::common_top);
   const double room = plan.choose.min_push_in_percent;
   if (room > 0 && !report.frames.empty()) {
-    const double have = report.frames.front().push_in_percent;
+    const double have = report.frames.front().room_protected_percent;
     const bool enough = have >= room - kScaleRounding;
     notes.add(Topic::frame_push_in, enough ? Severity::ok : Severity::fail, have, room);
   }

@@ -128,8 +128,15 @@ constexpr auto kFrameRows = std::to_array<ReadingRow>({
        const PixelRect& rect = r.frames.front().protected_pixels;
        return pixels(rect.even_width, rect.even_height);
      }},
-    {"frame", "frame.push_in_percent", "Push-in", "%", 1, true,
+    {"frame", "frame.push_in_percent", "Push-in without upscaling", "%", 1, true,
      [](R r) { return Value(r.frames.front().push_in_percent); }},
+    {"frame", "frame.room_protected_percent", "Room to the edge of the protected area", "%", 1,
+     true, [](R r) { return Value(r.frames.front().room_protected_percent); }},
+    {"frame", "frame.room_horizontal_percent", "Room to the edge of the mode", "%", 1, true,
+     [](R r) {
+       const FrameReport& frame = r.frames.front();
+       return Value(Pair{frame.room_horizontal_percent, frame.room_vertical_percent});
+     }},
     {"frame", "frame.shift_horizontal_percent", "Can shift sideways, of its width", "%", 1, true,
      [](R r) { return Value(r.frames.front().shift_horizontal_percent); }},
     {"frame", "frame.shift_vertical_percent", "Can shift upright, of its height", "%", 1, true,

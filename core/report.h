@@ -69,7 +69,21 @@ struct FrameReport {
   double width_mm = 0;
   double height_mm = 0;
   double diagonal_mm = 0;
-  double push_in_percent = 0;           ///< 100 (1 - w/W) of the tighter axis.
+  /// What is left around the line, in percent: 100 (1 - w/w0) inside the protected area, 100
+  /// (1 - w/W) inside the mode, and the part of the latter on each side.
+  double room_protected_percent = 0;
+  double room_horizontal_percent = 0;
+  double room_vertical_percent = 0;
+  double room_left_percent = 0, room_right_percent = 0;
+  double room_top_percent = 0, room_bottom_percent = 0;
+  /// The line's own deliverable raster, and how many pixels of it one pixel inside the line makes
+  /// after de-squeeze: above 1 the picture is enlarged. See set_nominal_scale() in resolve.h.
+  double picture_width_pixels = 0;
+  double picture_height_pixels = 0;
+  double nominal_horizontal_scale = 0;
+  double nominal_vertical_scale = 0;
+  double nominal_scale = 0;             ///< The larger of both.
+  double push_in_percent = 0;           ///< 100 (1 - nominal_scale), nought when upscaled.
   double shift_horizontal_percent = 0;  ///< Room to each side over the frame's width.
   double shift_vertical_percent = 0;
   double max_rotation_deg = 0;  ///< Largest roll that keeps the frame line inside the mode.
@@ -219,6 +233,7 @@ struct ResolveReport {
   double picture_height_pixels = 0;
   double horizontal_scale = 0;  ///< De-squeezed recording to deliverable; above 1 is upscaling.
   double vertical_scale = 0;
+  double nominal_scale = 0;             ///< The largest of all frame lines; see FrameReport.
   double horizontal_sampled_scale = 0;  ///< Photosites really read to deliverable, per axis.
   double vertical_sampled_scale = 0;
   MandateFigures mandate;

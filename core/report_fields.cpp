@@ -104,7 +104,19 @@ void visit_frame(const FrameReport& frame, std::string_view key, Visitor& v) {
   v.number("width_mm", frame.width_mm);
   v.number("height_mm", frame.height_mm);
   v.number("diagonal_mm", frame.diagonal_mm);
+  v.number("picture_width_pixels", frame.picture_width_pixels);
+  v.number("picture_height_pixels", frame.picture_height_pixels);
+  v.number("nominal_horizontal_scale", frame.nominal_horizontal_scale);
+  v.number("nominal_vertical_scale", frame.nominal_vertical_scale);
+  v.number("nominal_scale", frame.nominal_scale);
   v.number("push_in_percent", frame.push_in_percent);
+  v.number("room_protected_percent", frame.room_protected_percent);
+  v.number("room_horizontal_percent", frame.room_horizontal_percent);
+  v.number("room_vertical_percent", frame.room_vertical_percent);
+  v.number("room_left_percent", frame.room_left_percent);
+  v.number("room_right_percent", frame.room_right_percent);
+  v.number("room_top_percent", frame.room_top_percent);
+  v.number("room_bottom_percent", frame.room_bottom_percent);
   v.number("shift_horizontal_percent", frame.shift_horizontal_percent);
   v.number("shift_vertical_percent", frame.shift_vertical_percent);
   v.number("max_rotation_deg", frame.max_rotation_deg);
@@ -277,6 +289,7 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.number("picture_height_pixels", resolve.picture_height_pixels);
   v.number("horizontal_scale", resolve.horizontal_scale);
   v.number("vertical_scale", resolve.vertical_scale);
+  v.number("nominal_scale", resolve.nominal_scale);
   v.number("horizontal_sampled_scale", resolve.horizontal_sampled_scale);
   v.number("vertical_sampled_scale", resolve.vertical_sampled_scale);
   visit_mandate(resolve.mandate, "mandate", v);

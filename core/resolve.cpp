@@ -37,25 +37,45 @@ MandateFigures across_mandate(const Mandate& mandate, const Geometry& geometry,
           .mode_meets = geometry.width_photosites >= mandate.photosites_across};
 }
 
-void set_scales(ResolveReport& resolve, const Deliverable& deliverable, const FrameReport& frame) {
-  const Rational aspect = deliverable.frame_lines.front().aspect;
-  const Rational raster_width = deliverable.width_pixels;
-  const Rational width_at_full_height = Rational(deliverable.height_pixels) * aspect;
-  const Rational width = raster_width < width_at_full_height ? raster_width : width_at_full_height;
+void set_scales(ResolveReport& resolve, const Deliverable& deliverable,
+                const std::vector<FrameReport>& frames) {
+  const FrameReport& main = frames.front();
   resolve.deliverable_width_pixels = deliverable.width_pixels;
   resolve.deliverable_height_pixels = deliverable.height_pixels;
-  resolve.picture_width_pixels = width.to_double();
-  resolve.picture_height_pixels = (width / aspect).to_double();
-  resolve.horizontal_scale =
-      resolve.picture_width_pixels / (frame.pixels.width * resolve.recorded_squeeze);
-  resolve.vertical_scale = resolve.picture_height_pixels / frame.pixels.height;
-  const double sampled_width = std::min(frame.pixels.width, frame.photosites.width.to_double());
-  const double sampled_height = std::min(frame.pixels.height, frame.photosites.height.to_double());
+  resolve.picture_width_pixels = main.picture_width_pixels;
+  resolve.picture_height_pixels = main.picture_height_pixels;
+  resolve.horizontal_scale = main.nominal_horizontal_scale;
+  resolve.vertical_scale = main.nominal_vertical_scale;
+  for (const FrameReport& frame : frames) {
+    resolve.nominal_scale = std::max(resolve.nominal_scale, frame.nominal_scale);
+  }
+  const double sampled_width = std::min(main.pixels.width, main.photosites.width.to_double());
+  const double sampled_height = std::min(main.pixels.height, main.photosites.height.to_double());
   resolve.horizontal_sampled_scale = resolve.picture_width_pixels / sampled_width;
   resolve.vertical_sampled_scale = resolve.picture_height_pixels / sampled_height;
 }
 
 }  // namespace
+
+LineRaster line_raster(const Deliverable& deliverable, const FrameLine& line) {
+  const Rational raster_width = deliverable.width_pixels;
+  const Rational width_at_full_height = Rational(deliverable.height_pixels) * line.aspect;
+  if (raster_width < width_at_full_height) {
+    return {.width_pixels = raster_width, .height_pixels = raster_width / line.aspect};
+  }
+  return {.width_pixels = width_at_full_height, .height_pixels = deliverable.height_pixels};
+}
+
+void set_nominal_scale(FrameReport& frame, const LineRaster& raster, const Geometry& geometry) {
+  const double recorded_squeeze = (geometry.squeeze / geometry.in_camera_desqueeze).to_double();
+  frame.picture_width_pixels = raster.width_pixels.to_double();
+  frame.picture_height_pixels = raster.height_pixels.to_double();
+  frame.nominal_horizontal_scale =
+      frame.picture_width_pixels / (frame.pixels.width * recorded_squeeze);
+  frame.nominal_vertical_scale = frame.picture_height_pixels / frame.pixels.height;
+  frame.nominal_scale = std::max(frame.nominal_horizontal_scale, frame.nominal_vertical_scale);
+  frame.push_in_percent = std::max(0.0, 100 * (1 - frame.nominal_scale));
+}
 
 PixelMandates pixel_mandates(const Mandate& mandate, const Geometry& geometry,
                              const FrameReport& frame) {
@@ -63,7 +83,9 @@ PixelMandates pixel_mandates(const Mandate& mandate, const Geometry& geometry,
           .across = across_mandate(mandate, geometry, frame)};
 }
 
-ResolveReport resolve_report(const Plan& plan, const Geometry& geometry, const FrameReport& frame) {
+ResolveReport resolve_report(const Plan& plan, const Geometry& geometry,
+                             const std::vector<FrameReport>& frames) {
+  const FrameReport& frame = frames.front();
   ResolveReport resolve;
   resolve.recorded_width_pixels = geometry.recorded_width_pixels;
   resolve.recorded_height_pixels = geometry.recorded_height_pixels;
@@ -75,7 +97,7 @@ ResolveReport resolve_report(const Plan& plan, const Geometry& geometry, const F
   resolve.recorded_squeeze = (geometry.squeeze / geometry.in_camera_desqueeze).to_double();
   resolve.mode_photosites = geometry.width_photosites * geometry.height_photosites;
   resolve.frame_photosites = photosites_inside(frame);
-  set_scales(resolve, plan.deliverable, frame);
+  set_scales(resolve, plan.deliverable, frames);
   const PixelMandates mandates = pixel_mandates(plan.mandate, geometry, frame);
   resolve.mandate = mandates.photosites;
   resolve.mandate_across = mandates.across;

@@ -41,7 +41,7 @@ test("every example plan exported and imported has the same frame line", () => {
     fine(["check", exported]);
     const imported = file("imported.plan.json", fine(["fdl", "import", exported, "--into", plan]).out);
     const [before, after] = [plan, imported].map((path) => frame(JSON.parse(fine(["evaluate", "--json", path]).out)));
-    for (const key of ["push_in_percent", "shift_horizontal_percent", "shift_vertical_percent"]) {
+    for (const key of ["room_protected_percent", "shift_horizontal_percent", "shift_vertical_percent"]) {
       assert.ok(Math.abs(before[key] - after[key]) < 1e-9, `${name}: ${key}`);
     }
   }

@@ -264,7 +264,7 @@ void check_row_against_report(const RankedFormat& row, const Plan& plan, const R
     CHECK(found(row, Requirement::mandate_across).met == report.resolve.mandate_across.met);
   }
   if (found(row, Requirement::push_in).applies) {
-    CHECK(found(row, Requirement::push_in).have == frame.push_in_percent);
+    CHECK(found(row, Requirement::push_in).have == frame.room_protected_percent);
   }
   CHECK(found(row, Requirement::squeeze).met == (report.resolve.recorded_squeeze >= 1));
   CHECK(found(row, Requirement::card_speed).met == (report.store.write_headroom.least >= 1));
@@ -283,7 +283,7 @@ bool report_accepts(const Plan& plan, const Report& report) {
     if (note.severity == Severity::fail && chosen_by) return false;
   }
   return report.store.minutes_per_card.least >= plan.choose.min_minutes_per_card &&
-         report.frames.front().push_in_percent >= plan.choose.min_push_in_percent - 1e-9;
+         report.frames.front().room_protected_percent >= plan.choose.min_push_in_percent - 1e-9;
 }
 
 void check_against_evaluate(const Plan& plan, const Catalogue& catalogue) {

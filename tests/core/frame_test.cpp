@@ -41,7 +41,9 @@ TEST_CASE("A frame of a raster's own aspect fills it exactly") {
     CHECK(frame.pixels.even_height == row.height);
     CHECK(frame.diagonal_mm / 0.005 == doctest::Approx(row.diagonal_px).epsilon(1e-9));
     CHECK(frame.max_rotation_deg == 0);
-    CHECK(frame.push_in_percent == 0);
+    CHECK(frame.room_protected_percent == 0);
+    CHECK(frame.room_horizontal_percent == 0);
+    CHECK(frame.room_vertical_percent == 0);
   }
 }
 
@@ -104,7 +106,13 @@ TEST_CASE("A protected frame line worked out by hand") {
   CHECK(frame.protected_pixels.even_height == 1000);
   CHECK(frame.width_mm == doctest::Approx(18).epsilon(1e-14));
   CHECK(frame.height_mm == doctest::Approx(9).epsilon(1e-14));
-  CHECK(frame.push_in_percent == doctest::Approx(10).epsilon(1e-14));
+  CHECK(frame.room_protected_percent == doctest::Approx(10).epsilon(1e-14));
+  CHECK(frame.room_horizontal_percent == doctest::Approx(10).epsilon(1e-14));
+  CHECK(frame.room_vertical_percent == doctest::Approx(40).epsilon(1e-14));  // 1800 of 3000
+  CHECK(frame.room_left_percent == doctest::Approx(5).epsilon(1e-14));
+  CHECK(frame.room_right_percent == doctest::Approx(5).epsilon(1e-14));
+  CHECK(frame.room_top_percent == doctest::Approx(20).epsilon(1e-14));
+  CHECK(frame.room_bottom_percent == doctest::Approx(20).epsilon(1e-14));
   CHECK(frame.shift_horizontal_percent == doctest::Approx(100 * 200.0 / 3600).epsilon(1e-14));
   CHECK(frame.shift_vertical_percent == doctest::Approx(100 * 600.0 / 1800).epsilon(1e-14));
   CHECK(frame.room_horizontal_mm == doctest::Approx(10).epsilon(1e-14));
@@ -259,8 +267,13 @@ void require_frame_laws(const FrameLine& line, const Geometry& geometry, const F
   require_even_inside(frame.protected_pixels);
   REQUIRE(frame.max_rotation_deg >= 0);
   REQUIRE(frame.max_rotation_deg <= 90);
-  REQUIRE(frame.push_in_percent ==
+  REQUIRE(frame.room_protected_percent ==
           doctest::Approx(100 * line.protection.to_double()).epsilon(1e-9));
+  for (const double room : {frame.room_left_percent, frame.room_right_percent,
+                            frame.room_top_percent, frame.room_bottom_percent}) {
+    REQUIRE(room > -1e-9);
+    REQUIRE(room < 100);
+  }
   for (const double share : {frame.left_share, frame.top_share}) {
     REQUIRE(share >= 0);
     REQUIRE(share <= 1);

@@ -376,7 +376,7 @@ TEST_CASE("The worst note of a question, whatever the others say") {
 
 TEST_CASE("minutes and push-in that were asked for are judged, and only then") {
   Report report = sound_report();
-  report.frames.front().push_in_percent = 10;
+  report.frames.front().room_protected_percent = 10;
   report.store.minutes_per_card = {20, 30};
   CHECK(notes_with(Topic::frame_push_in, Plan{}, report).empty());
   CHECK(notes_with(Topic::store_minutes, Plan{}, report).empty());

@@ -82,6 +82,8 @@ constexpr auto kPromisedKeys = std::to_array<std::string_view>({
     "frame.protected_left_photosites",
     "frame.protected_height_even_pixels",
     "frame.push_in_percent",
+    "frame.room_protected_percent",
+    "frame.nominal_scale",
     "frame.shift_horizontal_percent",
     "frame.shift_vertical_percent",
     "frame.max_rotation_deg",

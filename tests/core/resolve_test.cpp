@@ -16,8 +16,12 @@ using testing::Dice;
 using testing::plain_geometry;
 
 ResolveReport resolve_of(const Plan& plan, const Geometry& geometry) {
-  const FrameReport frame = frame_report(plan.deliverable.frame_lines.front(), geometry, nullptr);
-  return resolve_report(plan, geometry, frame);
+  std::vector<FrameReport> frames;
+  for (const FrameLine& line : plan.deliverable.frame_lines) {
+    frames.push_back(frame_report(line, geometry, frames.empty() ? nullptr : &frames.front()));
+    set_nominal_scale(frames.back(), line_raster(plan.deliverable, line), geometry);
+  }
+  return resolve_report(plan, geometry, frames);
 }
 
 Plan plan_with(Rational aspect, std::int64_t width, std::int64_t height) {
@@ -144,6 +148,40 @@ TEST_CASE("A wide picture is fitted inside the raster of the deliverable") {
   const ResolveReport tall = resolve_of(plan_with(1, 3840, 2160), plain_geometry(4000, 3000));
   CHECK(tall.picture_width_pixels == 2160);
   CHECK(tall.picture_height_pixels == 2160);
+}
+
+TEST_CASE("Each frame line is enlarged to its own raster, and the worst of them counts") {
+  // 3840 x 2160 read as it is. 16:9 fills the deliverable. 9:16 of the full height is 1215 wide,
+  // and so is its raster. A tenth of protection leaves 3456 x 1944 pixels: 1.111 times.
+  Plan plan = plan_with(Rational(16, 9), 3840, 2160);
+  plan.deliverable.frame_lines.push_back(
+      {.name = "Tall", .aspect = Rational(9, 16), .protection = 0, .anchor = {}});
+  plan.deliverable.frame_lines.push_back(
+      {.name = "Safe", .aspect = Rational(16, 9), .protection = Rational(1, 10), .anchor = {}});
+  const Geometry geometry = plain_geometry(3840, 2160);
+  CHECK(resolve_of(plan, geometry).nominal_scale == doctest::Approx(1 / 0.9).epsilon(1e-12));
+  const LineRaster tall = line_raster(plan.deliverable, plan.deliverable.frame_lines[1]);
+  CHECK(tall.width_pixels == Rational(1215));
+  CHECK(tall.height_pixels == Rational(2160));
+  plan.deliverable.frame_lines.pop_back();
+  CHECK(resolve_of(plan, geometry).nominal_scale == 1);
+}
+
+TEST_CASE("Push-in is what can be enlarged inside the line before anything is upscaled") {
+  // 4992 photosites for 3840 pixels: 0.769, 23.1 % to spare. A file resampled to 2048 has none.
+  const Plan plan = plan_with(Rational(16, 9), 3840, 2160);
+  Geometry geometry = plain_geometry(4992, 2808);
+  FrameReport frame = frame_report(plan.deliverable.frame_lines.front(), geometry, nullptr);
+  const LineRaster raster = line_raster(plan.deliverable, plan.deliverable.frame_lines.front());
+  set_nominal_scale(frame, raster, geometry);
+  CHECK(frame.push_in_percent == doctest::Approx(100 * (1 - 3840.0 / 4992)).epsilon(1e-12));
+  CHECK(frame.room_protected_percent == 0);
+  geometry.recorded_width_pixels = 2048;
+  geometry.recorded_height_pixels = 1152;
+  frame = frame_report(plan.deliverable.frame_lines.front(), geometry, nullptr);
+  set_nominal_scale(frame, raster, geometry);
+  CHECK(frame.nominal_scale == doctest::Approx(1.875).epsilon(1e-12));
+  CHECK(frame.push_in_percent == 0);
 }
 
 TEST_CASE("Nyquist limit and the f-number where diffraction reaches it") {

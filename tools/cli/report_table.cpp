@@ -58,9 +58,12 @@ void add_frame_line(TextTable& table, const FrameReport& frame) {
   table.row("  in the file", size_text(pixels.even_width, pixels.even_height, "pixels") +
                                  ", left " + std::to_string(pixels.even_left) + ", top " +
                                  std::to_string(pixels.even_top));
-  table.row("  push-in, shift, rotation",
-            with_unit(frame.push_in_percent, 1, "%; ") +
-                size_text(frame.shift_horizontal_percent, frame.shift_vertical_percent, 1, "%; ") +
+  table.row("  push-in without upscaling", with_unit(frame.push_in_percent, 1, "%"));
+  table.row("  room to the edge", with_unit(frame.room_protected_percent, 1, "% protected; ") +
+                                      size_text(frame.room_horizontal_percent,
+                                                frame.room_vertical_percent, 1, "% of the mode"));
+  table.row("  shift, rotation",
+            size_text(frame.shift_horizontal_percent, frame.shift_vertical_percent, 1, "%; ") +
                 with_unit(frame.max_rotation_deg, 1, "deg"));
 }
 
