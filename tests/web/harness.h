@@ -74,7 +74,7 @@ struct Image {
 class Screen {
  public:
   explicit Screen(const Device& device, std::map<std::string, std::string> kept = {},
-                  std::string_view fragment = {});
+                  std::string_view fragment = {}, RestOfProgram rest = RestOfProgram::here);
 
   /// Draws frames until nothing asks for another; at most `most`. Returns how many were drawn.
   int settle(int most = 40);

@@ -20,7 +20,9 @@ endif()
 # What decides the speed and size of the site's own code; the benchmarks are linked with the same.
 function(widegate_as_in_the_site target)
   target_link_libraries(${target} PRIVATE $<TARGET_OBJECTS:quick_memory>)
-  target_link_options(${target} PRIVATE -Wl,-mllvm,-inline-threshold=-30 -sALLOW_MEMORY_GROWTH=1 -sMALLOC=emmalloc)
+  # The last option: what has a single caller stays out of it all the same, or the site could not be split in two.
+  target_link_options(${target} PRIVATE -Wl,-mllvm,-inline-threshold=-30 -sALLOW_MEMORY_GROWTH=1 -sMALLOC=emmalloc
+    -sBINARYEN_EXTRA_PASSES=--one-caller-inline-max-function-size=20)
 endfunction()
 
 # A program for the browser, as small as the tools make it.
@@ -48,21 +50,17 @@ function(widegate_keep_out_of_line table)
   endforeach()
 endfunction()
 
-# Splits a program in two by a table of sources (tools/split_program): ${target}.first.wasm and ${target}.rest.wasm.
+# Splits a program in two by a table of sources (tools/split_program): what comes `first`, and the `rest`.
 # More arguments: the libraries whose objects the table speaks of.
 function(widegate_split_program target table first rest)
   widegate_keep_out_of_line(${table} ${ARGN})
-  target_link_options(${target} PRIVATE --profiling-funcs -Wl,--no-demangle
-    -sBINARYEN_EXTRA_PASSES=--one-caller-inline-max-function-size=20)
-  get_filename_component(compiler_folder "${CMAKE_CXX_COMPILER}" REALPATH)
-  get_filename_component(compiler_folder "${compiler_folder}" DIRECTORY)
-  find_program(WIDEGATE_LLVM_NM NAMES llvm-nm HINTS ${compiler_folder}/../bin ENV LLVM_ROOT
-               PATHS /usr/lib/llvm-14/bin /usr/lib/llvm-19/bin REQUIRED NO_CMAKE_FIND_ROOT_PATH)
-  foreach(tool wasm-split wasm-opt)
-    string(TOUPPER WIDEGATE_${tool} variable)
-    string(REPLACE - _ variable ${variable})
-    find_program(${variable} NAMES ${tool} HINTS ${compiler_folder}/../bin REQUIRED NO_CMAKE_FIND_ROOT_PATH)
-  endforeach()
+  target_link_options(${target} PRIVATE --profiling-funcs -Wl,--no-demangle)
+  # Beside the compiler's own programs, wherever its package or SDK keeps them.
+  file(GLOB llvm_folders /usr/lib/llvm-*/bin)
+  find_program(WIDEGATE_LLVM_NM NAMES llvm-nm HINTS ${EMSCRIPTEN_ROOT_PATH}/../bin
+               PATHS ${llvm_folders} REQUIRED NO_CMAKE_FIND_ROOT_PATH)
+  find_program(WIDEGATE_WASM_SPLIT NAMES wasm-split HINTS ${EMSCRIPTEN_ROOT_PATH}/../bin REQUIRED NO_CMAKE_FIND_ROOT_PATH)
+  find_program(WIDEGATE_WASM_OPT NAMES wasm-opt HINTS ${EMSCRIPTEN_ROOT_PATH}/../bin REQUIRED NO_CMAKE_FIND_ROOT_PATH)
   set(objects)
   foreach(library ${ARGN})
     list(APPEND objects $<JOIN:$<TARGET_OBJECTS:${library}>,\n>)
