@@ -14,6 +14,7 @@
 #include "web/platform.h"
 #include "web/ranking_rows.h"
 #include "web/scene_quad.h"
+#include "web/scroll_anchor.h"
 #include "web/theme.h"
 
 namespace widegate {
@@ -74,6 +75,7 @@ struct PanelState {
   bool reveal_focus = false;           ///< Scroll to it in the next frame.
   std::string jump;                    ///< Section to scroll to in the next frame.
   std::string current;                 ///< Section at the top of the column.
+  ScrollAnchor anchor;                 ///< Where the column stands.
   std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.
   std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
   RankingPart ranking_part = RankingPart::passing;

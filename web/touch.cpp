@@ -9,7 +9,8 @@
 namespace widegate {
 namespace {
 
-constexpr float kSlopPx = 8;           // A finger that moved less is standing still.
+constexpr float kSlopPx = 8;  // A finger that moved less is standing still.
+constexpr float kClearlySideways = 1.2F;
 constexpr double kHoldSeconds = 0.35;  // Then a tooltip may show.
 constexpr double kFriction = 3.2;      // Inertia loses this share of its speed each second.
 constexpr double kStopSpeed = 12;      // Pixels a second: below it inertia ends.
@@ -36,11 +37,17 @@ float scroll_offset(const ImGuiWindow& window, bool sideways) {
   return sideways ? window.Scroll.x : window.Scroll.y;
 }
 
-void set_scroll(ImGuiWindow* window, bool sideways, double offset) {
+/// Where the window will stand in its next frame: several events may come before one.
+float scroll_to_be(const ImGuiWindow& window, bool sideways) {
+  const float target = sideways ? window.ScrollTarget.x : window.ScrollTarget.y;
+  return target < FLT_MAX ? target : scroll_offset(window, sideways);
+}
+
+void set_scroll(ImGuiWindow* window, bool sideways, float offset) {
   if (sideways) {
-    ImGui::SetScrollX(window, static_cast<float>(offset));
+    ImGui::SetScrollX(window, offset);
   } else {
-    ImGui::SetScrollY(window, static_cast<float>(offset));
+    ImGui::SetScrollY(window, offset);
   }
 }
 
@@ -168,10 +175,11 @@ void TouchLayer::finger_move(const PointerEvent& event) {
 }
 
 // A standing finger has moved: far enough along something that scrolls, it scrolls; else it drags.
+// Nobody swipes quite straight: a slider moves only under what is clearly sideways.
 void TouchLayer::decide(const PointerEvent& event) {
   if (distance(event.position, finger_.start) <= kSlopPx) return;
   const ImVec2 moved = minus(event.position, finger_.start);
-  const bool sideways = std::abs(moved.x) > std::abs(moved.y);
+  const bool sideways = std::abs(moved.x) > kClearlySideways * std::abs(moved.y);
   ImGuiWindow* target = scroll_target(finger_.start, sideways, sideways ? -moved.x : -moved.y);
   if (target == nullptr) {
     press();
@@ -180,7 +188,7 @@ void TouchLayer::decide(const PointerEvent& event) {
   }
   ImGui::GetIO().AddMousePosEvent(-FLT_MAX, -FLT_MAX);
   finger_.state = FingerState::scrolling;
-  scroll_ = {target->ID, sideways, scroll_offset(*target, sideways), 0, event.time_s, false};
+  scroll_ = {target->ID, sideways, 0, 0, event.time_s, false};
 }
 
 void TouchLayer::scroll_to(const PointerEvent& event) {
@@ -188,13 +196,22 @@ void TouchLayer::scroll_to(const PointerEvent& event) {
   if (window == nullptr) return;
   const ImVec2 moved = minus(event.position, finger_.last);
   const double by = scroll_.sideways ? -moved.x : -moved.y;
-  const double limit = scroll_limit(*window, scroll_.sideways);
-  scroll_.offset = ImClamp(scroll_.offset + by, 0.0, limit);
-  set_scroll(window, scroll_.sideways, scroll_.offset);
+  scroll_by(*window, by);
   const double elapsed = event.time_s - scroll_.last_s;
   if (elapsed <= 0) return;  // Two events of one moment: the next one carries the speed.
   scroll_.speed = 0.4 * scroll_.speed + 0.6 * by / elapsed;
   scroll_.last_s = event.time_s;
+}
+
+// Always from where the window stands: its content may have been moved meanwhile. False at its end.
+bool TouchLayer::scroll_by(ImGuiWindow& window, double by) {
+  const double limit = scroll_limit(window, scroll_.sideways);
+  const double wanted = scroll_to_be(window, scroll_.sideways) + scroll_.rest + by;
+  const double offset = ImClamp(wanted, 0.0, limit);
+  const double whole = std::round(offset);
+  scroll_.rest = offset - whole;
+  set_scroll(&window, scroll_.sideways, static_cast<float>(whole));
+  return wanted > 0 && wanted < limit;
 }
 
 void TouchLayer::finger_up(const PointerEvent& event) {
@@ -273,10 +290,8 @@ void TouchLayer::wheel(const WheelEvent& event) {
     const float by = sideways ? event.delta.x : event.delta.y;
     ImGuiWindow* window = by != 0 ? scroll_target(event.position, sideways, by) : nullptr;
     if (window == nullptr) continue;
-    // Several turns may come before one frame: go on from where the last one leads.
-    const float target = sideways ? window->ScrollTarget.x : window->ScrollTarget.y;
-    const float from = target < FLT_MAX ? target : scroll_offset(*window, sideways);
-    set_scroll(window, sideways, ImClamp(from + by, 0.0F, scroll_limit(*window, sideways)));
+    const float wanted = scroll_to_be(*window, sideways) + by;
+    set_scroll(window, sideways, ImClamp(wanted, 0.0F, scroll_limit(*window, sideways)));
   }
 }
 
@@ -289,12 +304,8 @@ void TouchLayer::update(double now_s) {
   ImGuiWindow* window = ImGui::FindWindowByID(scroll_.window);
   const double elapsed = ImClamp(now_s - scroll_.last_s, 0.0, 0.1);
   scroll_.last_s = now_s;
-  scroll_.offset += scroll_.speed * elapsed;
+  const bool at_end = window == nullptr || !scroll_by(*window, scroll_.speed * elapsed);
   scroll_.speed *= std::exp(-kFriction * elapsed);
-  const double limit = window != nullptr ? scroll_limit(*window, scroll_.sideways) : 0;
-  const bool at_end = scroll_.offset <= 0 || scroll_.offset >= limit;
-  scroll_.offset = ImClamp(scroll_.offset, 0.0, limit);
-  if (window != nullptr) set_scroll(window, scroll_.sideways, scroll_.offset);
   if (at_end || std::abs(scroll_.speed) < kStopSpeed) scroll_ = {};
 }
 

@@ -9,6 +9,8 @@
 
 #include "web/mirror.h"
 
+struct ImGuiWindow;
+
 namespace widegate {
 
 /// What a pointer is. Pens that touch behave as fingers, pens that hover as mice.
@@ -43,10 +45,11 @@ struct ZoomGesture {
 /// Turns pointer events into what ImGui understands, and scrolls its windows itself.
 ///
 /// A finger waits until its intent is clear: lifted in place it is a tap; moved along a window that
-/// can scroll that way it scrolls, with inertia; moved otherwise it becomes a pressed mouse button
-/// at the place where it first touched, so a slider under a vertical drag is never changed. Held
-/// still it hovers, which shows a tooltip; lifted after that it is still a tap. On a surface it
-/// presses at once, and a second finger there makes a pinch. All other fingers are ignored.
+/// can scroll that way, or as much along as across, it scrolls, with inertia; moved otherwise it
+/// becomes a pressed mouse button at the place where it first touched, so a slider under a vertical
+/// drag is never changed. Held still it hovers, which shows a tooltip; lifted after that it is
+/// still a tap. On a surface it presses at once, and a second finger there makes a pinch. All other
+/// fingers are ignored.
 class TouchLayer {
  public:
   void pointer(const PointerEvent& event);
@@ -93,7 +96,7 @@ class TouchLayer {
   struct Scroll {
     ImGuiID window = 0;     ///< 0: none.
     bool sideways = false;  ///< Along x; otherwise along y.
-    double offset = 0;      ///< Of the content, not yet rounded to pixels.
+    double rest = 0;        ///< Of the way, less than a pixel, not yet gone.
     double speed = 0;       ///< Pixels a second, running mean.
     double last_s = 0;      ///< Of the last move or inertia step.
     bool free = false;      ///< Runs on by inertia, no finger on it.
@@ -108,6 +111,7 @@ class TouchLayer {
   void press();
   void cancel_press();
   void scroll_to(const PointerEvent& event);
+  bool scroll_by(ImGuiWindow& window, double by);
   void pinch_to(const PointerEvent& event);
   [[nodiscard]] const RectPx* surface_at(ImVec2 at) const;
 

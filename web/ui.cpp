@@ -35,6 +35,8 @@ namespace {
 
 /// Dear ImGui needs this many frames until layout and hover have settled after any change.
 constexpr int kSettleFrames = 3;
+/// Most layouts in one frame: as it was, as it is now, and that at its place on the screen.
+constexpr int kLayoutsInFrame = 3;
 /// Large type, for a wall, over the usual text size.
 constexpr float kWallScale = 1.5F;
 constexpr std::string_view kPlanKey = "plan";
@@ -81,6 +83,7 @@ struct Ui::Parts {
   std::uint64_t saved_comparison = 0;
   std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
+  float last_width = 0, last_height = 0;
   int settle = kSettleFrames;
   bool animating = false;
   SceneDrawer draw_scene = nullptr;
@@ -271,6 +274,18 @@ struct Ui::Parts {
     saved_comparison = state.comparison.version;
   }
 
+  /// On a screen of another shape the finger is somewhere else on the slider: what it was dragged
+  /// to so far is kept, and the rest of the way means nothing.
+  void end_drag_on_turn(const FrameInput& input) {
+    const bool turned = input.width != last_width || input.height != last_height;
+    last_width = input.width;
+    last_height = input.height;
+    if (!turned || !state.drag) return;
+    ImGui::ClearActiveID();
+    state.drag.reset();
+    commands.emplace_back(EndGesture{});
+  }
+
   void set_io(const FrameInput& input) {
     ImGuiIO& io = ImGui::GetIO();
     io.DisplaySize = {std::max(0.0F, input.width), std::max(0.0F, input.height)};
@@ -307,17 +322,18 @@ void Ui::frame(const FrameInput& host_input) {
   if (p.state.large_type) input.root_font_px *= kWallScale;
   ImGui::SetCurrentContext(p.context);
   p.set_io(input);
+  p.end_drag_on_turn(input);
   p.theme = p.look(input);
   p.layout = make_layout(input, p.theme);
   apply_style(p.theme);
   p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
-  p.build();
-  // What was changed is shown in this very frame.
-  if (p.act()) {
-    p.theme = p.look(input);
+  // What was changed is shown in this very frame, and where it belongs.
+  for (int layout = 1; layout <= kLayoutsInFrame; ++layout) {
     p.build();
-    if (p.act()) p.settle = kSettleFrames;
-    p.settle = std::max(p.settle, 2);
+    const bool changed = p.act();
+    if (!changed && !p.state.anchor.moved()) break;
+    p.settle = std::max(p.settle, layout < kLayoutsInFrame ? 2 : kSettleFrames);
+    p.theme = p.look(input);
   }
   ImGui::Render();
   p.save();
@@ -345,6 +361,7 @@ bool Ui::set(std::string_view id, std::string_view text) {
   Parts& p = *parts_;
   const Control* control = p.view.find(id);
   if (control == nullptr || !control->enabled) return false;
+  p.state.anchor.touched(id);
   if (p.state.typing && p.state.typing->id == id) p.state.typing->draft = text;
   const std::string pointer = control->id;
   const bool number = control->kind == ControlKind::slider || control->kind == ControlKind::text;
@@ -365,6 +382,7 @@ void Ui::activate(std::string_view id) {
     set(id, control->value != 0 ? "false" : "true");
     return;
   }
+  p.state.anchor.touched(id);
   p.state.asked_action = id;
   p.act();
   p.touch();

@@ -46,6 +46,7 @@ void draw_row(DrawContext& context, const RankingRow& row) {
   const float width = row.accepted ? room - bars - pad : room;
   const float words = paint.wrapped_height(TextStyle::caption, row.words, width);
   const RectPx box = take_row(title + caption + words + 2 * pad);
+  context.state.anchor.row(row.id, box.y, box.height);
   if (!ImGui::IsRectVisible({box.x, box.y}, {right(box), bottom(box)})) {
     take_space(context, 0.5F);
     return;

@@ -24,6 +24,7 @@ void draw_heading(DrawContext& context, const Section& section) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
   const RectPx title = take_row(paint.line_height(TextStyle::title));
+  context.state.anchor.row(section.id, title.y, title.height);
   paint.text(title, Align::left, TextStyle::title, colour.text, section.title);
   const float width = ImGui::GetContentRegionAvail().x;
   const RectPx row = take_row(paint.wrapped_height(TextStyle::body, section.question, width));
@@ -56,6 +57,7 @@ void draw_figure(DrawContext& context, const ResultRow& figure) {
   const Palette& colour = context.theme.colour;
   const RectPx row =
       take_row(std::max(context.theme.touch() - 4 * context.theme.scale, 30 * context.theme.scale));
+  context.state.anchor.row(figure.key, row.y, row.height);
   Press press;
   if (!figure.working.empty()) press = pressable(figure.key, row);
   if (press.held || press.hovered) paint.fill(inset(row, -2), colour.raised, 6);
@@ -155,6 +157,7 @@ void draw_more(DrawContext& context, const Panel& panel, const Section& section)
   const bool open = context.state.shows_more(panel.id);
   take_space(context, 1);
   const RectPx row = take_row(context.theme.touch());
+  context.state.anchor.row("more of " + std::string(panel.id), row.y, row.height);
   const Press press = pressable("more of it", row);
   const float radius = 10 * context.theme.scale;
   if (press.held || press.hovered) paint.fill(row, surface(context.theme, press), radius);
@@ -224,6 +227,12 @@ void draw_welcome(DrawContext& context) {
                  0);
 }
 
+/// The control a person is at, though no finger is on it.
+std::string_view held_control(const PanelState& state) {
+  if (state.typing) return state.typing->id;
+  return state.drag ? state.drag->id : state.focus;
+}
+
 }  // namespace
 
 void draw_panel(DrawContext& context, const Panel& panel) {
@@ -235,6 +244,7 @@ void draw_panel(DrawContext& context, const Panel& panel) {
     ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
     context.state.jump.clear();
   }
+  context.state.anchor.section(panel.id);
   ImGui::PushID(panel.id.data(), panel.id.data() + panel.id.size());
   take_space(context, 5);
   if (panel.heads_itself == nullptr || !panel.heads_itself(context.state)) {
@@ -258,8 +268,11 @@ void draw_panel(DrawContext& context, const Panel& panel) {
 
 void draw_column(DrawContext& context) {
   const RectPx& box = context.layout.column;
+  PanelState& state = context.state;
   ImGui::SetCursorScreenPos({box.x, box.y});
   const float side = context.theme.space(4);
+  const RectPx& screen = context.layout.screen;
+  state.anchor.begin(box, {screen.width, screen.height, context.theme.scale});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {side, 0});
   ImGui::BeginChild("column", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
                     ImGuiChildFlags_AlwaysUseWindowPadding,
@@ -267,6 +280,7 @@ void draw_column(DrawContext& context) {
                         // A finger drags the column itself; a bar would only take from its width.
                         (context.theme.coarse ? ImGuiWindowFlags_NoScrollbar : 0));
   ImGui::PopStyleVar();
+  state.anchor.enter();
   draw_welcome(context);
   // A lesson under way stands above everything it talks about.
   const Panel* lesson = context.state.lesson.empty() ? nullptr : find_panel("lesson");
@@ -276,6 +290,7 @@ void draw_column(DrawContext& context) {
   }
   take_space(context, 10);
   static_cast<void>(take_row(std::max(1.0F, message_room(context))));
+  state.anchor.leave(held_control(state));
   ImGui::EndChild();
 }
 

@@ -65,6 +65,7 @@ bool icon_button(const DrawContext& context, std::string_view id, const RectPx& 
 }
 
 void note_rect(DrawContext& context, Control& control, const RectPx& box) {
+  context.state.anchor.row(control.id, box.y, box.height);
   const ImRect clip = ImGui::GetCurrentWindow()->ClipRect;
   const bool visible = box.height > 0 && box.y + box.height > clip.Min.y && box.y < clip.Max.y &&
                        box.x + box.width > clip.Min.x && box.x < clip.Max.x;

@@ -175,6 +175,7 @@ void draw_slider(DrawContext& context, Control& control) {
   const RectPx top = take_row(touch);
   draw_label_line(context, control, top);
   const RectPx row = take_row(touch);
+  context.state.anchor.row(control.id, top.y, bottom(row) - top.y);
   const RectPx less = {row.x, row.y, touch, touch};
   const RectPx more = {right(row) - touch, row.y, touch, touch};
   if (icon_button(context, "less", less, Icon::minus, true, "One step down")) {
