@@ -4,10 +4,10 @@ import assert from 'node:assert/strict';
 import fs from 'node:fs';
 import path from 'node:path';
 import { test } from 'node:test';
-import { at_rest, control, ready, settled_address } from './gestures.mjs';
-import { DEVICES, DIST, chromium, launch_options, note_violations, open_site, policy_violations, start, wait_for_picture, watch } from './harness.mjs';
-import { first_part_runs, live_without_rest, rest_of, serve_by_line } from './parts_story.mjs';
-import { load_puppeteer } from './tabs.mjs';
+import { at_rest, control, ready, settled_address } from './support/gestures.mjs';
+import { DEVICES, DIST, chromium, launch_options, note_violations, open_site, policy_violations, start, wait_for_picture, watch } from './support/harness.mjs';
+import { first_part_runs, live_without_rest, rest_of, serve_by_line } from './support/parts_story.mjs';
+import { load_puppeteer } from './support/tabs.mjs';
 
 const NAMES = path.join(DIST, '../parts/widegate_rest.wasm.names');
 

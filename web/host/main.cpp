@@ -11,13 +11,13 @@
 #include <utility>
 #include <vector>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
+#include "web/door/mirror_text.h"
 #include "web/host/inbox.h"
 #include "web/host/renderer.h"
 #include "web/host/web_platform.h"
-#include "web/mirror_text.h"
-#include "web/touch.h"
-#include "web/ui.h"
+#include "web/ui/touch.h"
+#include "web/ui/ui.h"
 
 namespace widegate {
 namespace {
@@ -82,8 +82,8 @@ double sooner(double a, double b) {
 /// Seconds.
 constexpr double kUsualFrame = 1.0 / 60;
 
-// The true time, however slow the machine is: what moves arrives when it should. After a rest the time that passed says
-// nothing about the next frame.
+// The true time, however slow the machine is: what moves arrives when it should. After a rest the
+// time that passed says nothing about the next frame.
 float frame_time(Host& host, double now_s) {
   const double passed = now_s - std::exchange(host.last_frame_s, now_s);
   return static_cast<float>(host.next_follows && passed > 0 ? passed : kUsualFrame);

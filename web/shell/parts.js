@@ -57,7 +57,7 @@ export class Parts {
    */
   constructor({ first, rest, loaded }) {
     Object.assign(this, { first, rest, loaded });
-    /** 'coming', 'missing' or 'here': RestOfProgram in web/platform.h. */
+    /** 'coming', 'missing' or 'here': RestOfProgram in web/door/platform.h. */
     this.state = 'coming';
     /** Places of the table that were called before the rest was here. */
     this.called_early = [];
