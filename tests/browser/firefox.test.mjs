@@ -8,10 +8,11 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { after, before, describe, test } from 'node:test';
-import { DIST, colour_count, keep_screenshot, policy_violations } from './support/harness.mjs';
+import { DIST, colour_count, keep_screenshot, note_violations, policy_violations, watch } from './support/harness.mjs';
 import { at_rest, box_of, control, frame_count, headline, mirror, open_damaged, settled_address, until, until_page, until_said } from './support/gestures.mjs';
 import { skip, start_firefox } from './support/firefox_harness.mjs';
 import { kept_offline, open_tab, pick, press, reload, serve, set_slider, set_text, type_into, value_text } from './support/tabs.mjs';
+import { live_without_rest, rest_of, serve_by_line } from './support/parts_story.mjs';
 import { take_new_version } from './support/update_story.mjs';
 
 const FOCAL = '/lens/focal_mm';
@@ -217,6 +218,33 @@ describe('Firefox', { skip }, () => {
     fs.cpSync(DIST, copy, { recursive: true });
     const opened = await open_device(t, { folder: copy });
     await take_new_version(opened.page, copy);
+    await assert_clean(opened);
+  });
+
+  test('a line that drops between the parts of the program leaves a working app that becomes whole', async (t) => {
+    const site = await serve_by_line();
+    t.after(site.stop);
+    site.line.rest = false;
+    const tabs = await firefox.browser.createBrowserContext();
+    t.after(() => tabs.close());
+    const page = await tabs.newPage();
+    const trouble = watch(page, site.address);
+    await page.evaluateOnNewDocument(note_violations);
+    await page.goto(site.address);
+    await page.bringToFront();
+    await live_without_rest(page, site.line);
+    assert.deepEqual(trouble.filter((line) => !/widegate_rest/.test(line)), []);
+    assert.deepEqual(await policy_violations(page), []);
+  });
+
+  test('no first picture calls the rest of the program', async (t) => {
+    const opened = await open_device(t);
+    const { page } = opened;
+    assert.deepEqual(await rest_of(page), { state: 'here', called_early: [] });
+    await set_slider(page, FOCAL, '65');
+    await settled_address(page);
+    await reload(page);
+    assert.deepEqual(await rest_of(page), { state: 'here', called_early: [] });
     await assert_clean(opened);
   });
 

@@ -40,6 +40,30 @@ test('every reference is relative and leads to a file', () => {
   assert.ok(read(script).toString().includes(plain.find((name) => name.endsWith('.wasm'))));
 });
 
+test('the rest of the program takes all it needs from the first part, and the first part can do without it', async () => {
+  const [first, rest] = await Promise.all(['widegate_web', 'widegate_rest'].map((start) => {
+    const name = plain.find((each) => each.startsWith(start) && each.endsWith('.wasm'));
+    return WebAssembly.compile(read(name));
+  }));
+  const offered = new Map(WebAssembly.Module.exports(first).map(({ name, kind }) => [name, kind]));
+  const needed = WebAssembly.Module.imports(rest);
+  assert.ok(needed.length > 10);
+  for (const { module, name, kind } of needed) {
+    assert.equal(module, 'primary');
+    assert.equal(offered.get(name), kind, name);
+  }
+  const stand_ins = WebAssembly.Module.imports(first).filter(({ module }) => module === 'placeholder');
+  assert.ok(stand_ins.length > 10 && stand_ins.every(({ name, kind }) => kind === 'function' && /^\d+$/.test(name)));
+  assert.deepEqual(WebAssembly.Module.exports(rest), []);
+  for (const part of [first, rest]) assert.deepEqual(WebAssembly.Module.customSections(part, 'name'), []);
+});
+
+test('the page itself asks for the first part and not for the rest', () => {
+  const page = read('index.html').toString();
+  assert.match(page, /widegate_web\.[0-9a-f]{10}\.wasm/);
+  assert.doesNotMatch(page, /widegate_rest/);
+});
+
 test('the page forbids itself inline script and styles, other hosts and eval, as the header does', () => {
   const page = read('index.html').toString();
   const policy = page.match(/Content-Security-Policy"? content="([^"]+)"/)[1];

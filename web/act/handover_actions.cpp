@@ -1,5 +1,6 @@
 #include "web/act/handover_actions.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <utility>
@@ -193,6 +194,11 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
   if (run_comparison_action(id, app, state.comparison)) {
     state.picture.shows = PictureKind::comparison;
   }
+}
+
+bool works_at_first(std::string_view id) {
+  constexpr std::array kFirst = {kUndo, kRedo, kStartAfresh, kAddFrameLine, kRemoveFrameLine};
+  return std::find(kFirst.begin(), kFirst.end(), id) != kFirst.end();
 }
 
 std::string link_address(const App& app, const Platform& platform) {

@@ -19,6 +19,9 @@ inline constexpr std::string_view kPlanFile = "plan";
 void run_action(std::string_view id, const App& app, PanelState& state, Platform& platform,
                 Commands& commands);
 
+/// Whether an action is done by the part of the program that comes first.
+[[nodiscard]] bool works_at_first(std::string_view id);
+
 /// The plan's title as the beginning of a file name, then `end`.
 [[nodiscard]] std::string file_name(const Plan& plan, std::string_view end);
 

@@ -2,11 +2,19 @@
 // tests use a fake. Nothing else in web/ outside platform/ may reach for the outside.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
 
 namespace widegate {
+
+/// The part of the program that no first picture needs; it comes after that picture.
+enum class RestOfProgram : std::uint8_t {
+  coming,   ///< On its way.
+  missing,  ///< The line is down, or the server has it no more. It is tried again now and then.
+  here,
+};
 
 /// Every call returns at once. Answers that come later reach the program through Ui (file_opened,
 /// fragment_changed).
@@ -19,6 +27,11 @@ class Platform {
 
   /// Asks for one more frame soon; callable at any time, also from outside a frame.
   virtual void wake() = 0;
+
+  /// Where the rest of the program is; Ui::rest_changed() tells of a change.
+  [[nodiscard]] virtual RestOfProgram rest() const = 0;
+  /// Asks for it at once instead of when its turn comes: somebody waits for it.
+  virtual void want_rest() = 0;
 
   /// Puts text on the clipboard. False when the platform refuses.
   virtual bool copy_text(std::string_view text) = 0;

@@ -47,6 +47,7 @@ struct Host {
   int width_device_px = 0;
   int height_device_px = 0;
   double last_frame_s = -1;
+  bool next_follows = false;  ///< The last frame asked for the next one at once.
   std::array<double, slot_count> status{};
   std::string mirror;  // Handed to the script; holds until the next call.
   std::string entry;
@@ -82,10 +83,16 @@ double sooner(double a, double b) {
 /// Seconds.
 constexpr double kUsualFrame = 1.0 / 60;
 
-// After a rest the time that passed says nothing about the next frame.
+// The true time, however slow the machine is: what moves arrives when it should. After a rest the
+// time that passed says nothing about the next frame.
 float frame_time(Host& host, double now_s) {
   const double passed = now_s - std::exchange(host.last_frame_s, now_s);
-  return static_cast<float>(passed > 0 && passed < 0.1 ? passed : kUsualFrame);
+  return static_cast<float>(host.next_follows && passed > 0 ? passed : kUsualFrame);
+}
+
+double next_frame_s(const Host& host, double now_s) {
+  if (ImGui::GetCurrentContext()->InputEventsQueue.Size > 0) return 0;
+  return sooner(host.ui.seconds_to_next_frame(), host.touch.seconds_to_update(now_s));
 }
 
 // The key that ImGui calls so, or none.
@@ -209,8 +216,9 @@ EMSCRIPTEN_KEEPALIVE double wg_frame(double now_s, int visible) {
   h.ui.frame(h.input);
   h.renderer.draw(ImGui::GetDrawData(), h.width_device_px, h.height_device_px, visible != 0);
   widegate::note_status(h);
-  if (ImGui::GetCurrentContext()->InputEventsQueue.Size > 0) return 0;
-  return widegate::sooner(h.ui.seconds_to_next_frame(), h.touch.seconds_to_update(now_s));
+  const double wait_s = widegate::next_frame_s(h, now_s);
+  h.next_follows = wait_s == 0;
+  return wait_s;
 }
 
 /// Numbers about the last frame, see StatusSlot.
@@ -296,6 +304,12 @@ EMSCRIPTEN_KEEPALIVE void wg_fragment() {
 /// Pushed: key.
 EMSCRIPTEN_KEEPALIVE void wg_stored_changed() {
   host().ui.stored_changed(take_pushed());
+  host().ui.touch();
+}
+
+/// The rest of the program came, or did not.
+EMSCRIPTEN_KEEPALIVE void wg_rest_changed() {
+  host().ui.rest_changed();
   host().ui.touch();
 }
 

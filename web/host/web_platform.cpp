@@ -8,6 +8,8 @@
 // JavaScript is laid out by hand: clang-format does not know it.
 // clang-format off
 EM_JS(void, host_wake, (), { Module.host.wake(); })
+EM_JS(int, host_rest, (), { return Module.host.rest(); })
+EM_JS(void, host_want_rest, (), { Module.host.wantRest(); })
 EM_JS(int, host_copy_text, (const char* text, int size), {
   return Module.host.copyText(UTF8ToString(text, size)) ? 1 : 0;
 })
@@ -53,6 +55,10 @@ int size_of(std::string_view text) { return static_cast<int>(text.size()); }
 }  // namespace
 
 void WebPlatform::wake() { host_wake(); }
+
+RestOfProgram WebPlatform::rest() const { return static_cast<RestOfProgram>(host_rest()); }
+
+void WebPlatform::want_rest() { host_want_rest(); }
 
 bool WebPlatform::copy_text(std::string_view text) {
   return host_copy_text(text.data(), size_of(text)) != 0;

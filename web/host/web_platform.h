@@ -9,6 +9,8 @@ namespace widegate {
 class WebPlatform final : public Platform {
  public:
   void wake() override;
+  [[nodiscard]] RestOfProgram rest() const override;
+  void want_rest() override;
   bool copy_text(std::string_view text) override;
   [[nodiscard]] std::string page_address() const override;
   [[nodiscard]] std::string fragment() const override;

@@ -3,6 +3,7 @@
 const WORDS = {
   no_wasm: 'This browser cannot run WebAssembly, which Widegate is made of. A current version of any browser can.',
   no_webgl: 'This browser draws no WebGL 2 picture (it may be switched off). Everything else is here as a text page.',
+  lost: 'Widegate did not reach this device whole: the line may be down. Reload the page to try again.',
   broken: 'Widegate could not start: its library is damaged. Reloading the page may help.',
   stopped: 'Widegate has stopped because of an error of its own. The plan is kept on this device; reload the page.',
 };

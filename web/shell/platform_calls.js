@@ -1,6 +1,8 @@
 // What the program asks of the page (web/door/platform.h), except storage: clipboard, address, share sheet, files, print.
 
 const FRAGMENT_DELAY_MS = 400;
+/** In the order of RestOfProgram (web/door/platform.h). */
+const REST_STATES = ['coming', 'missing', 'here'];
 
 /** Copies without the clipboard interface, where a page may not use it. */
 function copy_by_selection(text) {
@@ -91,8 +93,8 @@ function show_picture(svg, words) {
   if (!dialog.open) dialog.showModal();
 }
 
-/** The object the program calls; `ask_frame`, `push`, `storage` and `opened` are given by the shell. */
-export function make_outside({ ask_frame, push, storage, opened }) {
+/** The object the program calls; `ask_frame`, `push`, `storage`, `parts` and `opened` are given by the shell. */
+export function make_outside({ ask_frame, push, storage, parts, opened }) {
   let wanted_fragment = null;
   let timer = 0;
   const write_fragment = () => {
@@ -116,6 +118,8 @@ export function make_outside({ ask_frame, push, storage, opened }) {
   return {
     wake: ask_frame,
     push,
+    rest: () => REST_STATES.indexOf(parts.state),
+    wantRest: () => { queueMicrotask(() => parts.fetch_rest()); },
     copyText: copy_text,
     pageAddress: () => location.href.split('#')[0],
     fragment() {

@@ -109,6 +109,9 @@ export class Program {
     this.module._wg_file();
   }
 
+  /** The rest of the program came, or did not: parts.js. */
+  rest_changed() { this.module._wg_rest_changed(); }
+
   context_lost() { this.module._wg_context_lost(); }
 
   context_restored() { this.module._wg_context_restored(); }

@@ -6,11 +6,12 @@ import { Frames } from './frames.js';
 import { watch_keys } from './keys.js';
 import { show_message } from './message.js';
 import { keep_offline } from './offline.js';
+import { Parts } from './parts.js';
 import { make_outside } from './platform_calls.js';
 import { watch_pointers } from './pointers.js';
 import { watch_preferences } from './preferences.js';
 import { Program } from './program.js';
-import { Storage } from './storage.js';
+import { Storage, kept_by_all } from './storage.js';
 import { Surface } from './canvas_size.js';
 import { Twin } from './page_controls.js';
 import { start_views } from './view_switch.js';
@@ -81,7 +82,24 @@ function watch_context(canvas, program, frames) {
   });
 }
 
-function start_program(module, storage) {
+/** The rest of the program, then the whole site for working without a network: nothing waits for them. */
+function after_first_frame(parts) {
+  performance.mark('first-frame');
+  setTimeout(async () => {
+    await parts.fetch_rest();
+    keep_offline();
+  });
+}
+
+/** Whoever waits for the first part sees how much of it is here. */
+function show_progress(response_bytes, bytes) {
+  const share = Math.min(bytes / PACK_FIRST_BYTES, 1);
+  element('loaded').value = share;
+  const whole = response_bytes ? ` of ${Math.round(response_bytes / 1000)} KB` : '';
+  element('loaded_words').textContent = `${Math.round(share * 100)} %${whole}`;
+}
+
+function start_program(module, storage, parts) {
   const program = new Program(module);
   const canvas = element('canvas');
   let frames = null;
@@ -90,6 +108,7 @@ function start_program(module, storage) {
     ask_frame: wake,
     push: (text) => program.push(text),
     storage,
+    parts,
     opened(purpose, name, text) {
       program.file(purpose, name, text);
       wake();
@@ -128,9 +147,14 @@ function start_program(module, storage) {
     program.safe_area(surface.size.safe_area);
   };
   frames = new Frames(program, () => surface.apply(), () => {
-    if (follower.frames === 0) performance.mark('first-frame');
+    const first = follower.frames === 0;
     follower.after_frame();
+    if (first) after_first_frame(parts);
   });
+  parts.changed = () => {
+    program.rest_changed();
+    wake();
+  };
   tell_size();
   watch_preferences(program, element('probe'), wake);
   watch_pointers(canvas, program, frames, () => {
@@ -156,17 +180,30 @@ function start_program(module, storage) {
   window.widegate = {
     mirror: () => program.mirror(),
     frame_count: () => follower.frames,
-    resting: () => frames.resting && !follower.timer,
+    resting: () => frames.resting && !follower.timer && parts.state !== 'coming',
+    rest: () => ({ state: parts.state, called_early: parts.called_early }),
     address_waits: () => window.Module.host.addressWaits(),
   };
 }
 
+/** The colours that somebody chose here; without a choice the style sheet goes by the device. */
+function colour_at_once() {
+  const theme = kept_by_all('theme');
+  if (theme && theme !== 'system') document.documentElement.dataset.theme = theme === 'dark' ? 'dark' : 'light';
+}
+
+colour_at_once();
+const parts = new Parts({ first: 'widegate_web.wasm', rest: 'widegate_rest.wasm', loaded: show_progress });
+
 window.Module = {
   canvas: element('canvas'),
+  instantiateWasm(imports, receive) {
+    parts.start(imports, receive).catch(() => show_message('lost'));
+    return {};
+  },
   async onRuntimeInitialized() {
-    start_program(window.Module, await Storage.open());
+    start_program(window.Module, await Storage.open(), parts);
     element('loading')?.remove();
-    keep_offline();
   },
   onAbort() { show_message('stopped'); },
 };

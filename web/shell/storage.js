@@ -34,6 +34,9 @@ async function claim(name) {
   });
 }
 
+/** What all tabs keep under a key, or null. */
+export const kept_by_all = (key) => allowed(() => localStorage.getItem(PREFIX + key), null);
+
 export class Storage {
   /** Finds this tab's slot. A duplicated tab brings its original's name along and gets one of its own. */
   static async open() {

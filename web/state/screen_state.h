@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "web/door/platform.h"
 #include "web/door/scene_quad.h"
 #include "web/look/scroll_anchor.h"
 #include "web/look/theme.h"
@@ -75,7 +76,7 @@ struct PanelState {
   std::string sheet_before;   ///< What lay over the screen in the last frame.
   bool sheet_opened = false;  ///< It was opened in this frame.
   std::string asked_plan;     ///< Kept plan that was chosen in this frame.
-  std::string asked_action;   ///< Action that was pressed in this frame.
+  std::string asked_action;   ///< Action that was pressed; stays until what does it is here.
   std::optional<Typing> typing;
   std::optional<SliderDrag> drag;
   std::string focus;                   ///< Control with the page's keyboard focus.
@@ -92,6 +93,7 @@ struct PanelState {
   std::string same_view_camera;                 ///< Whose modes get a focal length; empty for none.
   std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.
   bool first_visit = true;  ///< Nothing was found on this device or in the link.
+  RestOfProgram rest = RestOfProgram::here;
   bool large_type = false;  ///< For a wall: everything half as large again.
   std::string lesson;       ///< Id of the lesson under way; empty for none.
   std::size_t lesson_step = 0;

@@ -28,6 +28,7 @@
 #include "web/view/comparison.h"
 #include "web/view/plan_controls.h"
 #include "web/view/screen_controls.h"
+#include "web/view/sections.h"
 #include "web/view/view.h"
 
 namespace widegate {
@@ -60,6 +61,7 @@ struct ViewInputs {
   RankingListing ranking_listing = RankingListing::best_of_mode;
   std::size_t formats_shown = 0;
   std::size_t frame_line = 0;
+  RestOfProgram rest = RestOfProgram::here;
   std::uint64_t library = 0, shelf = 0;
   std::string lesson, working, message, outline, same_view;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
@@ -111,6 +113,7 @@ struct Ui::Parts {
             state.ranking_listing,
             state.formats_shown,
             state.frame_line,
+            state.rest,
             state.library.revision,
             state.shelf.revision,
             state.lesson,
@@ -153,10 +156,25 @@ struct Ui::Parts {
     return look;
   }
 
+  /// Whether something that was asked for waits for the rest of the program. It is done when that
+  /// comes; until then what is missing is told.
+  bool waits_for_rest() {
+    if (state.rest == RestOfProgram::here) return false;
+    const bool waits = !state.open_working.empty() ||
+                       (!state.asked_action.empty() && !works_at_first(state.asked_action));
+    // Once for each time it is asked for: the page tries again by itself.
+    if (waits && state.message != rest_words(state.rest)) {
+      state.message = rest_words(state.rest);
+      platform.want_rest();
+    }
+    return waits;
+  }
+
   /// Acts on everything asked for while drawing. True when something changed.
   bool act() {
+    const bool waits = waits_for_rest();
     const std::string told = state.message;
-    if (!state.asked_action.empty()) {
+    if (!state.asked_action.empty() && !waits) {
       const std::string id = std::exchange(state.asked_action, {});
       run_action(id, app, state, platform, commands);
       run_library_action(id, app, state, platform, commands);
@@ -230,9 +248,8 @@ struct Ui::Parts {
     load_shelf(state, platform);
     if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
     saved_theme = state.theme;
-    load_delivery(state.delivery, platform);
-    load_comparison(state.comparison, platform, app.library());
-    saved_delivery = state.delivery.version;
+    state.rest = platform.rest();
+    if (state.rest == RestOfProgram::here) load_rest();
     bool found = false;
     if (const auto kept = platform.stored(kPlanKey)) {
       if (auto plan = plan_from_json(*kept, app.library())) {
@@ -253,6 +270,14 @@ struct Ui::Parts {
     // version that can.
     state.first_visit = !found;
     if (found) store_plan();
+  }
+
+  /// What is kept on the device for the rest of the program.
+  void load_rest() {
+    load_delivery(state.delivery, platform);
+    load_comparison(state.comparison, platform, app.library());
+    saved_delivery = state.delivery.version;
+    saved_comparison = state.comparison.version;
   }
 
   /// On a screen of another shape the finger is somewhere else on the slider: what it was dragged
@@ -402,6 +427,7 @@ void Ui::dismiss() {
   if (!covered()) state.message.clear();
   state.open_choice.clear();
   state.open_working.clear();
+  state.asked_action.clear();
   parts_->act();
   parts_->touch();
 }
@@ -498,6 +524,16 @@ void Ui::stored_changed(std::string_view key) {
   Parts& p = *parts_;
   if (key == kLibraryKey) load_library(p.app, p.state, p.platform, p.commands);
   if (key == kShelfKey) reload_shelf(p.state, p.platform);
+  p.act();
+  p.touch();
+}
+
+void Ui::rest_changed() {
+  Parts& p = *parts_;
+  const bool told = p.state.message == rest_words(p.state.rest);
+  p.state.rest = p.platform.rest();
+  if (told) p.state.message = rest_words(p.state.rest);
+  if (p.state.rest == RestOfProgram::here) p.load_rest();
   p.act();
   p.touch();
 }

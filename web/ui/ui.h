@@ -85,6 +85,8 @@ class Ui {
   void fragment_changed(std::string_view fragment);
   /// Another tab changed what is kept on the device under a key.
   void stored_changed(std::string_view key);
+  /// The rest of the program came, or did not: Platform::rest().
+  void rest_changed();
   /// A file asked for by Platform::open_file.
   void file_opened(std::string_view purpose, std::string_view name, std::string_view text);
   /// Colour behind everything, 0xRRGGBB, for the page around the canvas.

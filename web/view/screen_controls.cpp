@@ -185,6 +185,7 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
   controls.push_back(screen_control(source, kPicture));
   const std::size_t line = picked_line(app.plan(), state);
   for (const Panel& panel : panels()) {
+    if (!is_here(panel, state.rest)) continue;
     for (const PanelField& field : panel.fields) {
       if (field.wanted != nullptr && !field.wanted(app.plan(), line)) continue;
       controls.push_back(make_control(app, panel, field, line));

@@ -35,6 +35,8 @@ struct Panel {
   /// Draws what is special to the question above its controls, and below its figures; may be null.
   void (*draw_first)(DrawContext& context) = nullptr;
   void (*draw_extra)(DrawContext& context) = nullptr;
+  /// Its code is in the rest of the program, which comes after the first picture.
+  bool comes_later = false;
   /// Controls and figures are drawn by draw_first.
   bool draws_itself = false;
   /// True while draw_first draws a heading of its own; may be null.

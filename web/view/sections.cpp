@@ -19,4 +19,21 @@ const Panel* find_panel(std::string_view id) {
   return nullptr;
 }
 
+bool is_here(const Panel& panel, RestOfProgram rest) {
+  return !panel.comes_later || rest == RestOfProgram::here;
+}
+
+std::string_view rest_words(RestOfProgram rest) {
+  switch (rest) {
+    case RestOfProgram::coming:
+      return "Still on its way to this device.";
+    case RestOfProgram::missing:
+      return "Not here yet: this part of Widegate did not reach the device. It is asked for again "
+             "by itself; everything above works.";
+    case RestOfProgram::here:
+      break;
+  }
+  return {};
+}
+
 }  // namespace widegate

@@ -4,6 +4,7 @@
 
 #include <span>
 
+#include "web/door/platform.h"
 #include "web/view/section.h"
 
 namespace widegate {
@@ -12,6 +13,11 @@ namespace widegate {
 
 /// The panel with this id, or nullptr.
 [[nodiscard]] const Panel* find_panel(std::string_view id);
+
+/// Whether the section can be shown whole in this state of the program.
+[[nodiscard]] bool is_here(const Panel& panel, RestOfProgram rest);
+/// What stands in the place of one that cannot, and of what was asked for.
+[[nodiscard]] std::string_view rest_words(RestOfProgram rest);
 
 // One for each file of this folder.
 [[nodiscard]] Panel format_panel();

@@ -31,11 +31,15 @@ std::string severity_word(Severity severity) {
   return {};
 }
 
-Section make_section(const App& app, const Panel& panel) {
+Section make_section(const App& app, const Panel& panel, RestOfProgram rest) {
   Section section;
   section.id = panel.id;
   section.title = panel.title;
   section.question = panel.question;
+  if (!is_here(panel, rest)) {
+    section.notes.emplace_back(rest_words(rest));
+    return section;
+  }
   section.has_verdict = panel.has_verdict;
   if (!panel.has_verdict) return section;
   Verdict words = verdict(app.plan(), app.report(), panel.topic);
@@ -108,6 +112,7 @@ void round_result(WorkingText& text, const Mirror& mirror) {
 
 LessonText lesson_text(const App& app, const PanelState& state, const Mirror& mirror) {
   LessonText text;
+  if (state.lesson.empty()) return text;
   for (const Lesson& lesson : lessons()) {
     if (lesson.id != state.lesson || state.lesson_step >= lesson.steps.size()) continue;
     const LessonStep& step = lesson.steps[state.lesson_step];
@@ -141,7 +146,9 @@ std::string_view selected_words(const PictureData& picture, const PictureState& 
 
 Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   Mirror mirror;
-  for (const Panel& panel : panels()) mirror.sections.push_back(make_section(app, panel));
+  for (const Panel& panel : panels()) {
+    mirror.sections.push_back(make_section(app, panel, state.rest));
+  }
   mirror.controls = make_controls(app, state, view.ranking);
   for (Reading& figure : headline_readings(app.report())) {
     mirror.headline.push_back(result_row(figure));
@@ -153,8 +160,10 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   for (ResultRow& row : same_view_rows(app, state.same_view_camera)) {
     mirror.results.push_back(std::move(row));
   }
-  mirror.working = working_text(app, state.open_working);
-  round_result(mirror.working, mirror);
+  if (state.rest == RestOfProgram::here) {
+    mirror.working = working_text(app, state.open_working);
+    round_result(mirror.working, mirror);
+  }
   mirror.lesson = lesson_text(app, state, mirror);
   mirror.message = state.message;
   mirror.title = app.plan().title;
@@ -200,17 +209,20 @@ Control* View::find(std::string_view id) {
 }
 
 void rebuild(View& view, const App& app, const PanelState& state) {
+  const bool whole = state.rest == RestOfProgram::here;
   // Ranking takes longer than everything else: while something is dragged only whoever looks at it
   // sees it move.
-  if (ranks_now(state)) {
+  if (whole && ranks_now(state)) {
     view.ranking = ranking_rows(app, state);
   }
-  if (delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
+  if (whole && delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);
-  view.comparison = make_comparison(app, state.comparison);
+  if (whole) view.comparison = make_comparison(app, state.comparison);
   Mirror next = make_mirror(app, state, view);
-  add_delivery(next, view.delivery, state);
-  for (ResultRow& row : comparison_rows(view.comparison)) next.results.push_back(std::move(row));
+  if (whole) {
+    add_delivery(next, view.delivery, state);
+    for (ResultRow& row : comparison_rows(view.comparison)) next.results.push_back(std::move(row));
+  }
   keep_rects(next.controls, view.mirror);
   next.surfaces = std::move(view.mirror.surfaces);
   view.mirror = std::move(next);

@@ -33,10 +33,11 @@ const std::vector<Device>& devices() {
 }
 
 Screen::Screen(const Device& device, std::map<std::string, std::string> kept,
-               std::string_view fragment)
+               std::string_view fragment, RestOfProgram rest)
     : ui(platform, library()) {
   platform.kept = std::move(kept);
   platform.fragment_text = fragment;
+  platform.rest_of_program = rest;
   input.width = device.width;
   input.height = device.height;
   input.pixel_ratio = device.pixel_ratio;

@@ -15,6 +15,8 @@ namespace widegate::test {
 class FakePlatform : public Platform {
  public:
   void wake() override { ++wakes; }
+  RestOfProgram rest() const override { return rest_of_program; }
+  void want_rest() override { ++wanted_rest; }
   bool copy_text(std::string_view text) override {
     copied = text;
     return true;
@@ -42,7 +44,8 @@ class FakePlatform : public Platform {
     shown_words = words;
   }
 
-  int wakes = 0;
+  RestOfProgram rest_of_program = RestOfProgram::here;
+  int wakes = 0, wanted_rest = 0;
   std::string copied, fragment_text, asked_for, printed, shown, shown_words;
   std::map<std::string, std::string> kept, saved;
 };
@@ -71,7 +74,7 @@ struct Image {
 class Screen {
  public:
   explicit Screen(const Device& device, std::map<std::string, std::string> kept = {},
-                  std::string_view fragment = {});
+                  std::string_view fragment = {}, RestOfProgram rest = RestOfProgram::here);
 
   /// Draws frames until nothing asks for another; at most `most`. Returns how many were drawn.
   int settle(int most = 40);

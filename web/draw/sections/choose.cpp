@@ -135,7 +135,8 @@ Panel choose_panel() {
           .topic = Question::choose,
           .fields = kFields,
           .extra_controls = kExtra,
-          .draw_extra = draw_ranking};
+          .draw_extra = draw_ranking,
+          .comes_later = true};
 }
 
 }  // namespace widegate

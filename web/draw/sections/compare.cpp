@@ -72,6 +72,7 @@ Panel compare_panel() {
           .question = "How does another format differ?",
           .has_verdict = false,
           .draw_first = draw_compare,
+          .comes_later = true,
           .draws_itself = true};
 }
 

@@ -49,6 +49,7 @@ Panel delivery_panel() {
           .question = "What does post-production get from it?",
           .has_verdict = false,
           .draw_first = draw_delivery,
+          .comes_later = true,
           .draws_itself = true};
 }
 

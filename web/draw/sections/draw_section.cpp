@@ -173,6 +173,20 @@ void draw_more(DrawContext& context, const Panel& panel, const Section& section)
   draw_notes(context, section, true);
 }
 
+/// Everything below the heading.
+void draw_whole(DrawContext& context, const Panel& panel, const Section& section) {
+  draw_verdict(context, section);
+  if (panel.draws_itself) draw_notes(context, section, false);
+  if (panel.draw_first != nullptr) panel.draw_first(context);
+  if (!panel.draws_itself) {
+    draw_controls(context, panel, false);
+    draw_figures(context, panel.id, true);
+  }
+  if (panel.draw_extra != nullptr) panel.draw_extra(context);
+  if (!panel.draws_itself) draw_notes(context, section, false);
+  draw_more(context, panel, section);
+}
+
 /// Remembers the section at the top of the column, for the rail.
 void note_current(DrawContext& context, const Panel& panel, float top, float low) {
   const float line = context.layout.column.y + context.layout.column.height * 0.3F;
@@ -237,16 +251,12 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   if (panel.heads_itself == nullptr || !panel.heads_itself(context.state)) {
     draw_heading(context, *section);
   }
-  draw_verdict(context, *section);
-  if (panel.draws_itself) draw_notes(context, *section, false);
-  if (panel.draw_first != nullptr) panel.draw_first(context);
-  if (!panel.draws_itself) {
-    draw_controls(context, panel, false);
-    draw_figures(context, panel.id, true);
+  if (is_here(panel, context.state.rest)) {
+    draw_whole(context, panel, *section);
+  } else {
+    draw_paragraph(context, TextStyle::body, context.theme.colour.text,
+                   rest_words(context.state.rest), 1);
   }
-  if (panel.draw_extra != nullptr) panel.draw_extra(context);
-  if (!panel.draws_itself) draw_notes(context, *section, false);
-  draw_more(context, panel, *section);
   take_space(context, 5);
   ImGui::PopID();
   const float low = ImGui::GetCursorScreenPos().y;

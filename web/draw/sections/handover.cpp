@@ -63,6 +63,7 @@ Panel handover_panel() {
           .has_verdict = false,
           .extra_controls = kActions,
           .draw_first = draw_handover,
+          .comes_later = true,
           .draws_itself = true};
 }
 

@@ -66,6 +66,7 @@ Panel lesson_panel() {
           .has_verdict = false,
           .extra_controls = kActions,
           .draw_first = draw_lesson,
+          .comes_later = true,
           .draws_itself = true,
           .heads_itself = under_way};
 }

@@ -70,7 +70,8 @@ Panel library_panel() {
           .title = "Your own equipment",
           .question = "What is on the truck and not in the lists?",
           .has_verdict = false,
-          .draw_first = draw_library};
+          .draw_first = draw_library,
+          .comes_later = true};
 }
 
 }  // namespace widegate
