@@ -64,6 +64,8 @@ void put_number(Control& control, const App& app, const FieldSpec& spec, const F
   control.min = factor * (usual ? spec.usual_low : spec.low).to_double();
   control.max = factor * (usual ? spec.usual_high : spec.high).to_double();
   control.step = factor * spec.step.to_double();
+  control.signs = spec.kind == FieldKind::fraction &&
+                  (spec.unit == "s" || control.id.ends_with("/aspect"));
   if (const auto number = number_of(value)) {
     control.value = factor * *number;
     control.value_text = number_words(spec, value, control.value);
@@ -180,6 +182,17 @@ void put_value(Control& control, const App& app, const FieldPlace& place) {
   }
 }
 
+/// What was not accepted, what would be, and that the value from before stays.
+std::string refusal_words(const Control& control, const Rejection& refused) {
+  const std::string unit = control.unit.empty() || control.unit == "°" || control.unit == "×"
+                               ? control.unit
+                               : " " + control.unit;
+  const std::string stays = control.value_text + unit + " stays.";
+  const std::string expected = "xpected " + refused.problem.accepted + "; " + stays;
+  if (refused.text.empty()) return "E" + expected;
+  return in_quotes(refused.text) + " is not accepted: e" + expected;
+}
+
 }  // namespace
 
 bool shown_in_percent(std::string_view pointer) {
@@ -216,7 +229,7 @@ Control make_control(const App& app, const Panel& panel, const PanelField& field
   put_value(control, app, *place);
   control.changed = field_text(app.plan(), control.id) != field_text(Plan{}, field.pointer);
   if (app.rejection().pointer == control.id) {
-    control.problem = "Expected " + app.rejection().problem.accepted;
+    control.problem = refusal_words(control, app.rejection());
   }
   return control;
 }

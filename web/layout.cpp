@@ -6,6 +6,8 @@ namespace widegate {
 namespace {
 
 constexpr float kPhoneHeight = 560;  // Below it a screen on its side is a phone's.
+constexpr float kTypingHeight = 60;  // Two lines of a verdict, or a button.
+constexpr float kFieldRoom = 108;    // A label with its value and the slider below.
 constexpr float kColumnWidth = 432;
 constexpr float kColumnOnWall = 560;
 
@@ -83,20 +85,43 @@ void place_sideways(Layout& layout, const FrameInput& input, const Theme& theme)
   cut_tools(layout, wide ? safe.bottom : 0, theme);
 }
 
+/// A phone with its keyboard up, whichever way it is held: the numbers where there is room, the
+/// questions, and the typing's own line. The picture comes back with the rest.
+void place_typing(Layout& layout, const FrameInput& input, const Theme& theme) {
+  const Insets& safe = input.safe_area;
+  const float left = safe.left;
+  const float right = input.width - safe.right;
+  const float visible = std::max(0.0F, input.height - std::max(input.keyboard, safe.bottom));
+  const float line = std::min(kTypingHeight * theme.scale, visible * 0.4F);
+  const float most = visible - safe.top - line - kFieldRoom * theme.scale;
+  const float numbers = most > 48 * theme.scale ? std::min(most, 62 * theme.scale) : 0;
+  layout.picture = box(0, 0, input.width, safe.top);
+  layout.drawing = layout.picture_tools = layout.bar = box(left, 0, right, 0);
+  layout.headline = box(left, safe.top, right, safe.top + numbers);
+  layout.typing = box(left, visible - line, right, visible);
+  layout.column = box(left, safe.top + numbers, right, visible - line);
+  layout.rail = layout.rail_safe = box(left, input.height, left, input.height);
+  layout.rail_upright = layout.shape != Shape::portrait;
+}
+
 }  // namespace
 
-Layout make_layout(const FrameInput& input, const Theme& theme) {
+Layout make_layout(const FrameInput& input, const Theme& theme, bool typing) {
   Layout layout;
   const float width = std::max(0.0F, input.width);
   const float height = std::max(0.0F, input.height);
   layout.screen = {0, 0, width, height};
   layout.bottom_inset = std::max(0.0F, input.safe_area.bottom);
+  const bool on_phone = theme.coarse && std::min(width, height) < kPhoneHeight;
   const bool upright = width < 640 * theme.scale || width < height * 1.08F;
-  if (upright) {
-    layout.shape = Shape::portrait;
+  layout.shape = upright                 ? Shape::portrait
+                 : height < kPhoneHeight ? Shape::landscape
+                                         : Shape::wide;
+  if (typing && on_phone) {
+    place_typing(layout, input, theme);
+  } else if (upright) {
     place_portrait(layout, input, theme);
   } else {
-    layout.shape = height < kPhoneHeight ? Shape::landscape : Shape::wide;
     place_sideways(layout, input, theme);
   }
   return layout;

@@ -24,6 +24,7 @@ struct Layout {
   RectPx picture_tools;        ///< The row of buttons below that.
   RectPx headline;             ///< The three numbers.
   RectPx column;               ///< The questions, scrolled.
+  RectPx typing;               ///< Verdict and Done while a value is typed; may be empty.
   RectPx rail;                 ///< The seven marks, or verdicts, up to the edges of the glass.
   RectPx rail_safe;            ///< The part of it inside the safe area.
   float bottom_inset = 0;      ///< Of the safe area.
@@ -31,6 +32,8 @@ struct Layout {
   bool rail_verdicts = false;  ///< Wide enough for the verdicts in words.
 };
 
-[[nodiscard]] Layout make_layout(const FrameInput& input, const Theme& theme);
+/// `typing` while a value is typed: on a phone the questions get the room that a keyboard leaves, and
+/// below them stands what the typed value leads to.
+[[nodiscard]] Layout make_layout(const FrameInput& input, const Theme& theme, bool typing = false);
 
 }  // namespace widegate

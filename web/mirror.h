@@ -51,6 +51,7 @@ struct Control {
   std::string problem;              ///< Why the last typed text was not accepted, or empty.
   std::vector<ChoiceItem> choices;  ///< Of a slider: usual values.
   bool numeric = false;             ///< Of a text: a number is expected.
+  bool signs = false;               ///< A typed number may hold ':' or '/'.
   bool enabled = true;
   bool further = false;  ///< Behind "More" on the canvas.
   bool changed = false;  ///< Differs from a new plan's value: a reset makes sense.

@@ -7,6 +7,7 @@
 #include "web/widgets/message.h"
 #include "web/widgets/screen_parts.h"
 #include "web/widgets/sheet.h"
+#include "web/widgets/typing_line.h"
 
 namespace widegate {
 namespace {
@@ -55,6 +56,7 @@ void draw_screen(DrawContext& context) {
   draw_headline(context);
   draw_column(context);
   draw_message(context);
+  draw_typing_line(context);
   draw_rail(context);
   draw_bar(context);
   ImGui::End();

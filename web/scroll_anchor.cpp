@@ -40,14 +40,16 @@ void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape) {
   }
   ours_ = false;
   const RectPx before = std::exchange(box_, box);
-  if (shape != shape_ && before.height > 0) {
+  const ScreenShape last = std::exchange(shape_, shape);
+  const bool anew = shape.width != last.width || shape.height != last.height ||
+                    shape.text_scale != last.text_scale;
+  if (anew && before.height > 0) {
     for (Row& row : standing_) {
       const float share = (row.top - before.y) / before.height;
       row.top = box.y + share * box.height;
     }
-    carry_over();
   }
-  shape_ = shape;
+  if (shape != last && before.height > 0) carry_over();
   ImGui::SetNextWindowContentSize({0, head_ + content_ + tail_});
 }
 

@@ -15,9 +15,10 @@ struct ImGuiWindow;
 
 namespace widegate {
 
-/// What lays a whole screen out anew: a turn, another text size.
+/// What lays a whole screen out anew: a turn, another text size; a keyboard over its lower end.
 struct ScreenShape {
   float width = 0, height = 0, text_scale = 0;
+  float low = 0;  ///< Where the window ends.
   friend bool operator==(const ScreenShape&, const ScreenShape&) = default;
 };
 
@@ -30,7 +31,8 @@ struct ScreenShape {
 class ScrollAnchor {
  public:
   /// Before the window begins. `box` is where it will be. Where `shape` is another one the whole
-  /// screen was laid out anew, and places are carried over in proportion.
+  /// screen was laid out anew: places are carried over in proportion, or, when only its end is
+  /// another one, as far as needed to be in sight.
   void begin(const RectPx& box, const ScreenShape& shape);
   /// Inside the window, before its first row.
   void enter();

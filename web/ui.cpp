@@ -81,6 +81,7 @@ struct Ui::Parts {
   std::uint64_t saved_comparison = 0;
   std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
+  std::optional<Typing> typing_before;  ///< When the frame began.
   float last_width = 0, last_height = 0;
   int settle = kSettleFrames;
   bool animating = false;
@@ -148,9 +149,30 @@ struct Ui::Parts {
     return look;
   }
 
+  /// Ends the typing into a control. What was not accepted is not kept: the value from before
+  /// already stands in the plan (Ui::set), and the control says what would have been.
+  void end_typing(const Typing& typing, bool keep) {
+    const Control* control = view.find(typing.id);
+    if (!keep && control != nullptr) {
+      DrawContext made = draw_context();
+      set_control(made, *control, typing.before, true);
+    }
+    commands.emplace_back(EndGesture{});
+  }
+
+  /// A press on anything but the field ends the typing, and does what it is a press on.
+  void end_typing_elsewhere() {
+    const bool pressed = typing_before && ImGui::IsMouseReleased(0);
+    if (!pressed) return;
+    const bool same = state.typing && state.typing->id == typing_before->id;
+    if (same) state.typing.reset();
+    end_typing(*std::exchange(typing_before, std::nullopt), true);
+  }
+
   /// Acts on everything asked for while drawing. True when something changed.
   bool act() {
     const std::string told = state.message;
+    end_typing_elsewhere();
     if (!state.asked_action.empty()) {
       const std::string id = std::exchange(state.asked_action, {});
       run_action(id, app, state, platform, commands);
@@ -299,7 +321,8 @@ void Ui::frame(const FrameInput& host_input) {
   p.set_io(input);
   p.end_drag_on_turn(input);
   p.theme = p.look(input);
-  p.layout = make_layout(input, p.theme);
+  p.typing_before = p.state.typing;
+  p.layout = make_layout(input, p.theme, p.state.typing.has_value());
   apply_style(p.theme);
   p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
   // What was changed is shown in this very frame, and where it belongs.
@@ -343,6 +366,13 @@ bool Ui::set(std::string_view id, std::string_view text) {
   DrawContext context = p.draw_context();
   set_control(context, *control, text, number);
   p.act();
+  if (p.state.typing && p.state.typing->id == pointer && p.app.rejection().pointer == pointer) {
+    // Of "4000" the plan shall not keep the "400" that was there on the way.
+    const Rejection refused = p.app.rejection();
+    p.commands.push_back(SetField{pointer, field_input(pointer, p.state.typing->before), true});
+    p.commands.push_back(SetField{pointer, refused.text, true});
+    p.act();
+  }
   p.touch();
   const Control* now = p.view.find(pointer);
   const bool marked = now != nullptr && !now->problem.empty();
@@ -391,11 +421,23 @@ bool Ui::covered() const {
   return !state.open_choice.empty() || !state.open_working.empty();
 }
 
+int Ui::layers() const {
+  const PanelState& state = parts_->state;
+  const bool lesson = !state.lesson.empty();
+  return (state.typing ? 1 : 0) + (covered() ? 1 : 0) + (lesson ? 1 : 0);
+}
+
 void Ui::dismiss() {
   PanelState& state = parts_->state;
-  if (!covered()) state.message.clear();
-  state.open_choice.clear();
-  state.open_working.clear();
+  if (state.typing) return end_text(true);
+  if (covered()) {
+    state.open_choice.clear();
+    state.open_working.clear();
+  } else if (!state.message.empty()) {
+    state.message.clear();
+  } else {
+    leave_lesson(state);
+  }
   parts_->act();
   parts_->touch();
 }
@@ -418,21 +460,26 @@ std::optional<TextRequest> Ui::text_request() const {
   request.label = control->label;
   request.text = p.state.typing->before;
   request.numeric = control->kind == ControlKind::slider || control->numeric;
+  request.signs = control->signs;
   request.font_px = std::max(16.0F, p.theme.type(TextStyle::strong).px);
   request.rect = p.state.typing->rect;
   return request;
 }
 
+void Ui::begin_text(std::string_view id) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || !control->enabled) return;
+  p.state.anchor.touched(id);
+  p.state.typing = Typing{control->id, control->edit_text, control->edit_text, {}};
+  p.touch();
+}
+
 void Ui::end_text(bool keep) {
   Parts& p = *parts_;
   if (!p.state.typing) return;
-  const Typing typing = *std::exchange(p.state.typing, std::nullopt);
-  const Control* control = p.view.find(typing.id);
-  if (!keep && control != nullptr) {
-    DrawContext context = p.draw_context();
-    set_control(context, *control, typing.before, true);
-  }
-  p.commands.emplace_back(EndGesture{});
+  p.typing_before.reset();
+  p.end_typing(*std::exchange(p.state.typing, std::nullopt), keep);
   p.act();
   p.touch();
 }

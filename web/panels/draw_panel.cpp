@@ -262,7 +262,7 @@ void draw_column(DrawContext& context) {
   ImGui::SetCursorScreenPos({box.x, box.y});
   const float side = context.theme.space(4);
   const RectPx& screen = context.layout.screen;
-  state.anchor.begin(box, {screen.width, screen.height, context.theme.scale});
+  state.anchor.begin(box, {screen.width, screen.height, context.theme.scale, bottom(box)});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {side, 0});
   ImGui::BeginChild("column", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
                     ImGuiChildFlags_AlwaysUseWindowPadding,

@@ -157,7 +157,10 @@ void draw_scene(DrawContext& context) {
 void draw_picture(DrawContext& context) {
   context.paint().fill(context.layout.picture, context.theme.colour.picture);
   draw_picture_switch(context);
-  if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) return;
+  if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) {
+    context.view.mirror.surfaces.clear();
+    return;
+  }
   if (context.view.picture.outlines.empty()) return draw_nothing(context);
   switch (context.state.picture.shows) {
     case PictureKind::sensor:

@@ -94,13 +94,14 @@ function show_picture(svg, words) {
 /** The object the program calls; `ask_frame`, `push`, `storage` and `opened` are given by the shell. */
 export function make_outside({ ask_frame, push, storage, opened }) {
   let wanted_fragment = null;
+  let last_fragment = null;
   let timer = 0;
   const write_fragment = () => {
     clearTimeout(timer);
     timer = 0;
     if (wanted_fragment === null) return;
     try {
-      history.replaceState(null, '', wanted_fragment ? `#${wanted_fragment}` : location.pathname + location.search);
+      history.replaceState(history.state, '', wanted_fragment ? `#${wanted_fragment}` : location.pathname + location.search);
       storage.keep_address(wanted_fragment);
       wanted_fragment = null;
     } catch {
@@ -125,8 +126,15 @@ export function make_outside({ ask_frame, push, storage, opened }) {
       if (text) storage.forget_addresses();
       return text;
     },
+    /** Into another entry of the history, the address of what is on the screen. */
+    settleAddress() {
+      if (last_fragment === null) return;
+      wanted_fragment = last_fragment;
+      write_fragment();
+    },
     replaceFragment(text) {
       wanted_fragment = text;
+      last_fragment = text;
       if (!timer) timer = setTimeout(write_fragment, FRAGMENT_DELAY_MS);
     },
     stored: (key) => storage.stored(key),

@@ -225,6 +225,7 @@ void draw_headline(DrawContext& context) {
 void draw_rail(DrawContext& context) {
   const Paint paint = context.paint();
   const RectPx& rail = context.layout.rail;
+  if (rail.width < 1 || rail.height < 1) return;
   paint.fill(rail, context.theme.colour.panel);
   if (context.layout.rail_verdicts) {
     const RectPx& safe = context.layout.rail_safe;
