@@ -139,12 +139,12 @@ TEST_CASE("a tap on another value goes on there, a tap on Done just ends") {
   screen.input.keyboard = 0;
   screen.ui.touch();
   screen.settle();
-  tap_value(screen, kFocal);
-  const RectPx track = screen.control("/lens/focus_m").rect;
-  REQUIRE(screen.control("/lens/focus_m").visible);
+  tap_value(screen, "/lens/squeeze");
+  const RectPx track = screen.control(kFocal).rect;
+  REQUIRE(screen.control(kFocal).visible);
   screen.tap(track.x + track.width, track.y - 20);
   REQUIRE(screen.ui.text_request().has_value());
-  CHECK(screen.ui.text_request()->id == "/lens/focus_m");
+  CHECK(screen.ui.text_request()->id == kFocal);
 }
 
 TEST_CASE("Back ends the typing, then the list, then the lesson; never more than one at a time") {
