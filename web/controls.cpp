@@ -1,5 +1,6 @@
 #include "web/controls.h"
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -78,10 +79,31 @@ void put_number(Control& control, const App& app, const FieldSpec& spec, const F
   if (!open) control.unit.clear();
 }
 
+/// The slider reaches as far as the equipment; what was typed beyond it is on it too.
+void reach(Control& control, double low, double high) {
+  control.min = std::min(low, control.value);
+  control.max = std::max(high, control.value);
+}
+
+/// From the set's shortest lens to its longest, one lens after the other.
+void reach_over_lenses(Control& control, const LensSet& set) {
+  if (set.lenses.size() < 2) return;
+  reach(control, set.lenses.front().focal_mm, set.lenses.back().focal_mm);
+  control.stops = true;
+}
+
+/// Up to what mode, recording option and card allow.
+void reach_to_ceiling(Control& control, const Report& report) {
+  if (!report.problems.empty() || !report.run.rate_ceiling) return;
+  control.ceiling = report.run.rate_ceiling->to_double();
+  reach(control, control.min, std::max(control.min + control.step, control.ceiling));
+}
+
 void put_usual_values(Control& control, const App& app) {
   for (const UsualValue& usual : usual_values(on_first_line(control.id))) {
     control.choices.push_back({std::string(usual.text), std::string(usual.label), {}});
   }
+  if (control.id == "/run/sensor_rate") reach_to_ceiling(control, app.report());
   if (control.id != "/lens/focal_mm") return;
   const LensSet* set =
       find_row(app.plan().own.lens_sets, app.library().lens_sets, app.plan().lens.set);
@@ -89,6 +111,7 @@ void put_usual_values(Control& control, const App& app) {
   for (const Lens& lens : set->lenses) {
     control.choices.push_back({print_number(lens.focal_mm), {}, {}});
   }
+  reach_over_lenses(control, *set);
 }
 
 std::string size_words(std::int64_t width, std::int64_t height) {

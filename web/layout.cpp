@@ -8,6 +8,7 @@ namespace {
 constexpr float kPhoneHeight = 560;  // Below it a screen on its side is a phone's.
 constexpr float kTypingHeight = 60;  // Two lines of a verdict, or a button.
 constexpr float kFieldRoom = 108;    // A label with its value and the slider below.
+constexpr float kLowScreen = 420;  // A desktop's window at 400 % zoom.
 constexpr float kColumnWidth = 432;
 constexpr float kColumnOnWall = 560;
 
@@ -15,22 +16,54 @@ RectPx box(float left, float top, float right, float bottom) {
   return {left, top, std::max(0.0F, right - left), std::max(0.0F, bottom - top)};
 }
 
-void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme) {
+/// Heights of what stands above the questions on an upright screen.
+struct Above {
+  float drawing = 0, numbers = 0;
+};
+
+Above above_at_rest(float height, const Theme& theme) {
+  // The questions keep at least half of the screen; the picture gives way first.
+  return {std::clamp(height * 0.335F, std::min(110.0F, height * 0.2F), 420.0F),
+          std::min(74 * theme.scale, height * 0.16F)};
+}
+
+/// While somebody reads on below: a strip of the picture and one line of numbers; on the lowest
+/// screens the numbers alone.
+Above above_at_least(const Above& rest, float height, const Theme& theme) {
+  const float strip = height < kLowScreen ? 0 : kTouchCssPx * theme.scale + height * 0.07F;
+  return {std::min(rest.drawing, strip), std::min(rest.numbers, 48 * theme.scale)};
+}
+
+/// Sections along the lower edge; a screen too low for them has the list in the bar.
+float rail_height(float height, const Theme& theme) {
+  const float wanted = std::min(58 * theme.scale, height * 0.12F);
+  return wanted < 36 ? 0 : wanted;
+}
+
+void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme, float scrolled) {
   const Insets& safe = input.safe_area;
   const float height = input.height;
-  const float rail_top = height - safe.bottom - std::min(58 * theme.scale, height * 0.12F);
+  const float rail_top = height - safe.bottom - rail_height(height, theme);
   layout.rail = box(0, rail_top, input.width, height);
   layout.rail_safe = box(safe.left, rail_top, input.width - safe.right, height - safe.bottom);
-  // The questions keep at least half of the screen; the picture gives way first.
-  const float drawing = std::clamp(height * 0.335F, std::min(110.0F, height * 0.2F), 420.0F);
-  const float numbers = std::min(74 * theme.scale, height * 0.16F);
+  const Above rest = above_at_rest(height, theme);
+  const Above least = above_at_least(rest, height, theme);
+  const float gives = rest.drawing - least.drawing;
+  layout.collapsed = std::clamp(scrolled, 0.0F, gives + rest.numbers - least.numbers);
+  const float given = std::min(layout.collapsed, gives);
+  const float drawing = rest.drawing - given;
+  const float numbers = rest.numbers - (layout.collapsed - given);
   layout.picture = box(0, 0, input.width, safe.top + drawing);
-  const float bar = std::min(kTouchCssPx * theme.scale, drawing * 0.4F);
+  const float bar = std::min({kTouchCssPx * theme.scale, rest.drawing * 0.4F, drawing});
   layout.bar = box(safe.left, safe.top, input.width - safe.right, safe.top + bar);
-  const float tools = std::min(kTouchCssPx * theme.scale, drawing * 0.25F);
+  // The row of buttons is the first to go, before the picture itself is smaller.
+  const float whole_tools = std::min(kTouchCssPx * theme.scale, rest.drawing * 0.25F);
+  const float tools = std::max(0.0F, whole_tools - given);
   const float tools_top = safe.top + drawing - tools;
   layout.drawing = box(safe.left, safe.top + bar, input.width - safe.right, tools_top);
-  layout.picture_tools = box(safe.left, tools_top, input.width - safe.right, safe.top + drawing);
+  const float shown_tools = given > 0 ? 0 : tools;
+  layout.picture_tools =
+      box(safe.left, tools_top, input.width - safe.right, tools_top + shown_tools);
   const float numbers_top = safe.top + drawing;
   layout.headline = box(safe.left, numbers_top, input.width - safe.right, numbers_top + numbers);
   layout.column = box(safe.left, numbers_top + numbers, input.width - safe.right, rail_top);
@@ -106,11 +139,12 @@ void place_typing(Layout& layout, const FrameInput& input, const Theme& theme) {
 
 }  // namespace
 
-Layout make_layout(const FrameInput& input, const Theme& theme, bool typing) {
+Layout make_layout(const FrameInput& input, const Theme& theme, bool typing, float scrolled) {
   Layout layout;
   const float width = std::max(0.0F, input.width);
   const float height = std::max(0.0F, input.height);
   layout.screen = {0, 0, width, height};
+  layout.visible_height = std::max(0.0F, height - std::max(0.0F, input.keyboard));
   layout.bottom_inset = std::max(0.0F, input.safe_area.bottom);
   const bool on_phone = theme.coarse && std::min(width, height) < kPhoneHeight;
   const bool upright = width < 640 * theme.scale || width < height * 1.08F;
@@ -120,7 +154,7 @@ Layout make_layout(const FrameInput& input, const Theme& theme, bool typing) {
   if (typing && on_phone) {
     place_typing(layout, input, theme);
   } else if (upright) {
-    place_portrait(layout, input, theme);
+    place_portrait(layout, input, theme, scrolled);
   } else {
     place_sideways(layout, input, theme);
   }

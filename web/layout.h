@@ -28,12 +28,16 @@ struct Layout {
   RectPx rail;                 ///< The seven marks, or verdicts, up to the edges of the glass.
   RectPx rail_safe;            ///< The part of it inside the safe area.
   float bottom_inset = 0;      ///< Of the safe area.
+  float visible_height = 0;    ///< Of the screen, down to a keyboard.
+  float collapsed = 0;         ///< By how much picture and numbers are lower than at rest.
   bool rail_upright = false;   ///< Marks below each other.
   bool rail_verdicts = false;  ///< Wide enough for the verdicts in words.
 };
 
 /// `typing` while a value is typed: on a phone the questions get the room that a keyboard leaves, and
-/// below them stands what the typed value leads to.
-[[nodiscard]] Layout make_layout(const FrameInput& input, const Theme& theme, bool typing = false);
+/// below them stands what the typed value leads to. `scrolled` is how far the questions are: by as
+/// much, at most, picture and numbers shrink on an upright screen.
+[[nodiscard]] Layout make_layout(const FrameInput& input, const Theme& theme, bool typing = false,
+                                 float scrolled = 0);
 
 }  // namespace widegate

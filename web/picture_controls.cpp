@@ -108,6 +108,25 @@ std::optional<Control> picture_control(std::string_view id, const App& app,
   return std::nullopt;
 }
 
+std::string picture_text(const PictureState& picture) {
+  std::string text;
+  for (const KindRow& row : kKinds) {
+    if (row.kind == picture.shows) text = row.value;
+  }
+  text += " ";
+  text += picture.scene == SceneKind::deck ? kDeck : kChart;
+  return text + (picture.desqueezed ? " desqueezed" : " squeezed");
+}
+
+void read_picture(PictureState& picture, std::string_view text) {
+  for (const KindRow& row : kKinds) {
+    if (text.starts_with(row.value)) picture.shows = row.kind;
+  }
+  if (text.find(kDeck) != std::string_view::npos) picture.scene = SceneKind::deck;
+  picture.desqueezed = text.ends_with(" desqueezed");
+  picture.desqueeze = picture.desqueezed ? 1.0F : 0.0F;
+}
+
 bool set_picture_control(std::string_view id, std::string_view text, PanelState& state) {
   PictureState& picture = state.picture;
   if (id == kPicture) {

@@ -1,11 +1,13 @@
 #include "web/screen_controls.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <utility>
 
 #include "core/lessons.h"
 #include "web/actions.h"
+#include "web/choice_search.h"
 #include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/delivery/data.h"
@@ -86,7 +88,7 @@ Control format_control(const Source& source) {
 /// Every section by name: the marks along the edge lead to the questions only.
 Control go_to_control() {
   Control control = named(kGoTo, ControlKind::choice, "plan", "Go to");
-  control.choices.push_back({"", "Stay here", {}});
+  control.choices.push_back({"", "Where I was", {}});
   for (const Panel& panel : panels()) {
     control.choices.push_back(
         {std::string(panel.id), std::string(panel.title), std::string(panel.question)});
@@ -199,6 +201,10 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     if (panel.id == "library") more = library_controls(app, state);
     for (Control& control : more) controls.push_back(std::move(control));
   }
+  const auto open = std::find_if(controls.begin(), controls.end(), [&state](const Control& each) {
+    return each.id == state.open_choice && is_long(each);
+  });
+  if (open != controls.end()) controls.push_back(search_control(*open, state));
   return controls;
 }
 

@@ -31,7 +31,15 @@ const ScrollAnchor::Row* ScrollAnchor::find(std::uint32_t key) const {
   return nullptr;
 }
 
-void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape) {
+float ScrollAnchor::scroll() const {
+  const ImGuiWindow* last = window();
+  if (last == nullptr) return 0;
+  if (!asked_for(*last)) return last->Scroll.y;
+  const float seen = last->ScrollTargetCenterRatio.y * last->SizeFull.y;
+  return std::clamp(last->ScrollTarget.y - seen, 0.0F, std::max(last->ScrollMax.y, 0.0F));
+}
+
+void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape, float above) {
   moved_ = false;
   by_person_ = false;
   if (ImGuiWindow* last = window()) {
@@ -50,7 +58,8 @@ void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape) {
     }
   }
   if (shape != last && before.height > 0) carry_over();
-  ImGui::SetNextWindowContentSize({0, head_ + content_ + tail_});
+  above_ = above;
+  ImGui::SetNextWindowContentSize({0, above_ + head_ + content_ + tail_});
 }
 
 /// After a turn what is held is in sight as a whole.
@@ -66,7 +75,7 @@ void ScrollAnchor::give_back_room(ImGuiWindow& window) {
   const float above = std::clamp(window.ScrollTarget.y, 0.0F, head_);
   head_ -= above;
   window.ScrollTarget.y -= above;
-  const float low = window.ScrollTarget.y + box_.height - (head_ + content_);
+  const float low = window.ScrollTarget.y + box_.height - above_ - (head_ + content_);
   tail_ = std::clamp(low, 0.0F, tail_);
 }
 
@@ -75,7 +84,7 @@ void ScrollAnchor::enter() {
   window_ = current->ID;
   rows_.clear();
   section_ = {};
-  if (head_ > 0) ImGui::Dummy({1, head_});
+  if (above_ + head_ > 0) ImGui::Dummy({1, above_ + head_});
   start_ = ImGui::GetCursorScreenPos().y;
 }
 
@@ -174,7 +183,7 @@ void ScrollAnchor::scroll_by(float delta) {
     head_ -= wanted;
     wanted = 0;
   }
-  tail_ = std::max(0.0F, wanted + box_.height - (head_ + content_));
+  tail_ = std::max(0.0F, wanted + box_.height - above_ - (head_ + content_));
   ImGui::SetScrollY(current, wanted);
   ours_ = true;
   moved_ = true;

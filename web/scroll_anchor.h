@@ -33,7 +33,9 @@ class ScrollAnchor {
   /// Before the window begins. `box` is where it will be. Where `shape` is another one the whole
   /// screen was laid out anew: places are carried over in proportion, or, when only its end is
   /// another one, as far as needed to be in sight.
-  void begin(const RectPx& box, const ScreenShape& shape);
+  /// `above` is by how much the box is taller than when nothing is scrolled: the rows begin as much
+  /// lower in it, so that they move with the finger while what stands above gives way.
+  void begin(const RectPx& box, const ScreenShape& shape, float above = 0);
   /// Inside the window, before its first row.
   void enter();
   /// A row at its place on the screen. `key` is the same in every layout.
@@ -46,6 +48,9 @@ class ScrollAnchor {
 
   /// A control was worked from outside the drawing: it stays where it is, if it is in sight.
   void touched(std::string_view key);
+
+  /// How far the window will be scrolled in its next layout, CSS pixels.
+  [[nodiscard]] float scroll() const;
 
   /// True when the last layout moved the scroll: what is on the screen is not yet where it belongs.
   [[nodiscard]] bool moved() const { return moved_; }
@@ -78,6 +83,7 @@ class ScrollAnchor {
   ScreenShape shape_;
   float start_ = 0;         ///< Where the first row began on the screen.
   float content_ = 0;       ///< Height of all rows.
+  float above_ = 0;         ///< As begin() was told.
   float head_ = 0;          ///< Empty room above them, so that the first ones can stay lower.
   float tail_ = 0;          ///< And below.
   bool by_person_ = false;  ///< The scroll of this layout was asked for by somebody else.

@@ -42,6 +42,10 @@ struct ZoomGesture {
   float factor = 1;  ///< Above 1 enlarges; finite and above 0.
 };
 
+/// Name of the flag in a window's storage that a finger pulls down what is in it once it has been
+/// scrolled to its beginning: a sheet over the screen.
+[[nodiscard]] ImGuiID pulled_down_key();
+
 /// Turns pointer events into what ImGui understands, and scrolls its windows itself.
 ///
 /// A finger waits until its intent is clear: lifted in place it is a tap; moved along a window that

@@ -10,6 +10,7 @@
 #include "imgui_internal.h"
 #include "web/actions.h"
 #include "web/app.h"
+#include "web/choice_search.h"
 #include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/delivery/actions.h"
@@ -21,6 +22,7 @@
 #include "web/panels/draw_panel.h"
 #include "web/picture/picture.h"
 #include "web/picture/scale.h"
+#include "web/picture_controls.h"
 #include "web/screen.h"
 #include "web/screen_controls.h"
 #include "web/shelf_desk.h"
@@ -40,6 +42,7 @@ constexpr int kLayoutsInFrame = 3;
 constexpr float kWallScale = 1.5F;
 constexpr std::string_view kPlanKey = "plan";
 constexpr std::string_view kThemeKey = "theme";
+constexpr std::string_view kPictureKey = "picture";
 
 /// What the view depends on, to know when it is stale.
 struct ViewInputs {
@@ -58,7 +61,7 @@ struct ViewInputs {
   std::size_t formats_shown = 0;
   std::size_t frame_line = 0;
   std::uint64_t library = 0, shelf = 0;
-  std::string lesson, working, message, outline, same_view;
+  std::string lesson, working, message, outline, same_view, list, search;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
 
@@ -79,6 +82,8 @@ struct Ui::Parts {
   std::uint64_t saved_revision = 0;
   std::uint64_t saved_delivery = 0;
   std::uint64_t saved_comparison = 0;
+  std::uint64_t saved_lately = 0;
+  std::string saved_picture;
   std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
   std::optional<Typing> typing_before;  ///< When the frame began.
@@ -113,7 +118,9 @@ struct Ui::Parts {
             state.open_working,
             state.message,
             picture.selected,
-            state.same_view_camera};
+            state.same_view_camera,
+            state.open_choice,
+            state.search};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -211,10 +218,23 @@ struct Ui::Parts {
       saved_comparison = state.comparison.version;
       keep_comparison(state.comparison, platform);
     }
+    save_picture();
+    if (state.lately_version != saved_lately) {
+      saved_lately = state.lately_version;
+      platform.store(kLatelyKey, lately_text(state));
+    }
     if (state.theme != saved_theme) {
       saved_theme = state.theme;
       platform.store(kThemeKey, theme_key(state.theme));
     }
+  }
+
+  /// How the picture was left: on the next visit it is the same one.
+  void save_picture() {
+    const std::string shown = picture_text(state.picture);
+    if (shown == saved_picture || state.drag || !state.lesson.empty()) return;
+    saved_picture = shown;
+    platform.store(kPictureKey, shown);
   }
 
   /// Puts the plan on the screen into the device's memory and into the address.
@@ -246,6 +266,9 @@ struct Ui::Parts {
     load_shelf(state, platform);
     if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
     saved_theme = state.theme;
+    read_lately(state, platform.stored(kLatelyKey).value_or(""));
+    if (const auto kept = platform.stored(kPictureKey)) read_picture(state.picture, *kept);
+    saved_picture = picture_text(state.picture);
     load_delivery(state.delivery, platform);
     load_comparison(state.comparison, platform, app.library());
     saved_delivery = state.delivery.version;
@@ -322,11 +345,12 @@ void Ui::frame(const FrameInput& host_input) {
   p.end_drag_on_turn(input);
   p.theme = p.look(input);
   p.typing_before = p.state.typing;
-  p.layout = make_layout(input, p.theme, p.state.typing.has_value());
   apply_style(p.theme);
   p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
   // What was changed is shown in this very frame, and where it belongs.
   for (int layout = 1; layout <= kLayoutsInFrame; ++layout) {
+    const bool typing = p.state.typing.has_value();
+    p.layout = make_layout(input, p.theme, typing, p.state.anchor.scroll());
     p.build();
     const bool changed = p.act();
     if (!changed && !p.state.anchor.moved()) break;
@@ -433,6 +457,7 @@ void Ui::dismiss() {
   if (covered()) {
     state.open_choice.clear();
     state.open_working.clear();
+    state.search.clear();
   } else if (!state.message.empty()) {
     state.message.clear();
   } else {

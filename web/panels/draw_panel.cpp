@@ -262,7 +262,8 @@ void draw_column(DrawContext& context) {
   ImGui::SetCursorScreenPos({box.x, box.y});
   const float side = context.theme.space(4);
   const RectPx& screen = context.layout.screen;
-  state.anchor.begin(box, {screen.width, screen.height, context.theme.scale, bottom(box)});
+  state.anchor.begin(box, {screen.width, screen.height, context.theme.scale, bottom(box)},
+                     context.layout.collapsed);
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {side, 0});
   ImGui::BeginChild("column", {std::max(1.0F, box.width), std::max(1.0F, box.height)},
                     ImGuiChildFlags_AlwaysUseWindowPadding,

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "web/actions.h"
+#include "web/choice_search.h"
 #include "web/comparison/data.h"
 #include "web/controls.h"
 #include "web/frame_lines.h"
@@ -19,7 +20,10 @@ namespace widegate {
 
 void set_control(DrawContext& context, const Control& control, std::string_view text,
                  bool continuous) {
-  if (control.id == kFormat) {
+  if (control.kind == ControlKind::choice) note_lately(context.state, control.id, text);
+  if (control.id == kSearch) {
+    context.state.search = text;
+  } else if (control.id == kFormat) {
     if (auto format = format_from_id(text)) {
       context.commands.emplace_back(ChooseFormat{std::move(*format)});
     }
