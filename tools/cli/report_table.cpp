@@ -2,9 +2,9 @@
 
 #include <cmath>
 
-#include "core/notes.h"
-#include "core/sheet_text.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/handover/sheet/sheet_text.h"
+#include "core/report/notes.h"
 #include "tools/cli/text_table.h"
 
 namespace widegate::cli {
