@@ -19,19 +19,21 @@ RectPx box(float left, float top, float right, float bottom) {
 /// Heights of what stands above the questions on an upright screen.
 struct Above {
   float drawing = 0, numbers = 0;
+  float second = 0;  ///< The picture's second part.
 };
 
-Above above_at_rest(float height, const Theme& theme) {
+Above above_at_rest(float height, const Theme& theme, bool second_part) {
   // The questions keep at least half of the screen; the picture gives way first.
   return {std::clamp(height * 0.335F, std::min(110.0F, height * 0.2F), 420.0F),
-          std::min(74 * theme.scale, height * 0.16F)};
+          std::min(74 * theme.scale, height * 0.16F),
+          second_part && height >= kLowScreen ? std::min(height * 0.22F, 300.0F) : 0};
 }
 
 /// While somebody reads on below: a strip of the picture and one line of numbers; on the lowest
 /// screens the numbers alone.
 Above above_at_least(const Above& rest, float height, const Theme& theme) {
   const float strip = height < kLowScreen ? 0 : kTouchCssPx * theme.scale + height * 0.07F;
-  return {std::min(rest.drawing, strip), std::min(rest.numbers, 48 * theme.scale)};
+  return {std::min(rest.drawing, strip), std::min(rest.numbers, 48 * theme.scale), 0};
 }
 
 /// Sections along the lower edge; a screen too low for them has the list in the bar.
@@ -40,20 +42,24 @@ float rail_height(float height, const Theme& theme) {
   return wanted < 36 ? 0 : wanted;
 }
 
-void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme, float scrolled) {
+void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme,
+                    const LayoutWish& wish) {
   const Insets& safe = input.safe_area;
   const float height = input.height;
   const float rail_top = height - safe.bottom - rail_height(height, theme);
   layout.rail = box(0, rail_top, input.width, height);
   layout.rail_safe = box(safe.left, rail_top, input.width - safe.right, height - safe.bottom);
-  const Above rest = above_at_rest(height, theme);
+  const Above rest = above_at_rest(height, theme, wish.second_part);
   const Above least = above_at_least(rest, height, theme);
   const float gives = rest.drawing - least.drawing;
-  layout.collapsed = std::clamp(scrolled, 0.0F, gives + rest.numbers - least.numbers);
-  const float given = std::min(layout.collapsed, gives);
+  layout.collapsed =
+      std::clamp(wish.scrolled, 0.0F, rest.second + gives + rest.numbers - least.numbers);
+  const float second = std::max(0.0F, rest.second - layout.collapsed);
+  const float after_second = layout.collapsed - (rest.second - second);
+  const float given = std::min(after_second, gives);
   const float drawing = rest.drawing - given;
-  const float numbers = rest.numbers - (layout.collapsed - given);
-  layout.picture = box(0, 0, input.width, safe.top + drawing);
+  const float numbers = rest.numbers - (after_second - given);
+  layout.picture = box(0, 0, input.width, safe.top + drawing + second);
   const float bar = std::min({kTouchCssPx * theme.scale, rest.drawing * 0.4F, drawing});
   layout.bar = box(safe.left, safe.top, input.width - safe.right, safe.top + bar);
   // The row of buttons is the first to go, before the picture itself is smaller.
@@ -64,7 +70,9 @@ void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme,
   const float shown_tools = given > 0 ? 0 : tools;
   layout.picture_tools =
       box(safe.left, tools_top, input.width - safe.right, tools_top + shown_tools);
-  const float numbers_top = safe.top + drawing;
+  layout.second_part =
+      box(safe.left, safe.top + drawing, input.width - safe.right, safe.top + drawing + second);
+  const float numbers_top = safe.top + drawing + second;
   layout.headline = box(safe.left, numbers_top, input.width - safe.right, numbers_top + numbers);
   layout.column = box(safe.left, numbers_top + numbers, input.width - safe.right, rail_top);
 }
@@ -139,7 +147,7 @@ void place_typing(Layout& layout, const FrameInput& input, const Theme& theme) {
 
 }  // namespace
 
-Layout make_layout(const FrameInput& input, const Theme& theme, bool typing, float scrolled) {
+Layout make_layout(const FrameInput& input, const Theme& theme, const LayoutWish& wish) {
   Layout layout;
   const float width = std::max(0.0F, input.width);
   const float height = std::max(0.0F, input.height);
@@ -151,10 +159,10 @@ Layout make_layout(const FrameInput& input, const Theme& theme, bool typing, flo
   layout.shape = upright                 ? Shape::portrait
                  : height < kPhoneHeight ? Shape::landscape
                                          : Shape::wide;
-  if (typing && on_phone) {
+  if (wish.typing && on_phone) {
     place_typing(layout, input, theme);
   } else if (upright) {
-    place_portrait(layout, input, theme, scrolled);
+    place_portrait(layout, input, theme, wish);
   } else {
     place_sideways(layout, input, theme);
   }

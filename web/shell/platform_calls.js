@@ -81,9 +81,19 @@ export function print_document(html) {
   window.print();
 }
 
-/** A picture as part of the page, so that it is as sharp as the screen; Escape, the button and a press beside it close. */
+/** The QR code as part of the page, so that it is as sharp as the screen, with its link to copy and to share; Escape,
+ *  Back, the cross and a press beside it close. */
 function show_picture(svg, words) {
   const dialog = document.getElementById('picture');
+  const copy = dialog.querySelector('.copy');
+  const share = dialog.querySelector('.share');
+  const name = document.title.replace(/ – Widegate$/, '');
+  dialog.querySelector('.holds').textContent = `“${name}”, the whole plan with the equipment it uses. It opens on any device, also without a network once the app is there; nothing is uploaded.`;
+  copy.textContent = 'Copy the link';
+  copy.onclick = () => { copy.textContent = copy_text(words) ? 'Copied' : 'The clipboard was refused'; };
+  share.hidden = typeof navigator.share !== 'function';
+  share.onclick = () => navigator.share({ title: name, url: words }).catch(() => {});
+  dialog.querySelector('.close').onclick = () => dialog.close();
   const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
   dialog.querySelector('.drawing').replaceChildren(document.importNode(drawing, true));
   dialog.querySelector('.words').textContent = words;

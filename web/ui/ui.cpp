@@ -349,8 +349,9 @@ void Ui::frame(const FrameInput& host_input) {
   p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
   // What was changed is shown in this very frame, and where it belongs.
   for (int layout = 1; layout <= kLayoutsInFrame; ++layout) {
-    const bool typing = p.state.typing.has_value();
-    p.layout = make_layout(input, p.theme, typing, p.state.anchor.scroll());
+    p.layout = make_layout(input, p.theme,
+                           {p.state.typing.has_value(), p.state.anchor.scroll(),
+                            has_second_part(p.state, p.view.comparison)});
     p.build();
     const bool changed = p.act();
     if (!changed && !p.state.anchor.moved()) break;

@@ -56,7 +56,7 @@ Control scene_control(const PanelState& state) {
   const bool deck = state.picture.scene == SceneKind::deck;
   Control control = make(kScene, ControlKind::choice, "In front of the lens");
   put_item(control, kChart, "Test chart", !deck);
-  put_item(control, kDeck, "Deck at dusk", deck);
+  put_item(control, kDeck, "Boat at dusk", deck);
   return control;
 }
 

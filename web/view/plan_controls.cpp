@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/plan/frame_line_pointer.h"
 #include "core/report/figure_text.h"
 #include "web/view/usual_values.h"

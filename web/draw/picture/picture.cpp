@@ -172,6 +172,18 @@ void draw_picture(DrawContext& context) {
   }
 }
 
+bool has_second_part(const PanelState& state, const Comparison& comparison) {
+  switch (state.picture.shows) {
+    case PictureKind::sensor:
+      return false;
+    case PictureKind::scene:
+      return state.picture.magnified;
+    case PictureKind::comparison:
+      return comparison.there && state.comparison.side_by_side;
+  }
+  return false;
+}
+
 bool animate_picture(PictureState& state, float delta_s, bool reduced_motion) {
   constexpr float kSeconds = 0.45F;
   const float target = state.desqueezed ? 1.0F : 0.0F;
