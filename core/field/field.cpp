@@ -106,7 +106,19 @@ std::string with_point(std::string_view text) {
   return result;
 }
 
-std::optional<Rational> typed_fraction(std::string_view text) {
+/// The ratio sign (U+2236) that ratios are shown with is a colon.
+std::string with_colon(std::string_view text) {
+  constexpr std::string_view kRatio = "\xE2\x88\xB6";
+  std::string result(text);
+  for (auto at = result.find(kRatio); at != std::string::npos; at = result.find(kRatio)) {
+    result.replace(at, kRatio.size(), ":");
+  }
+  return result;
+}
+
+std::optional<Rational> typed_fraction(std::string_view shown) {
+  const std::string typed = with_colon(shown);
+  const std::string_view text = typed;
   const auto bar = text.find_first_of(":/");
   if (bar == std::string_view::npos) return parse_rational(with_point(text));
   const std::string_view bottom_text = trimmed(text.substr(bar + 1));

@@ -139,7 +139,7 @@ constexpr auto kFrameRows = std::to_array<ReadingRow>({
      }},
     {"frame", "frame.shift_horizontal_percent", "Can shift sideways, of its width", "%", 1, true,
      [](R r) { return Value(r.frames.front().shift_horizontal_percent); }},
-    {"frame", "frame.shift_vertical_percent", "Can shift upright, of its height", "%", 1, true,
+    {"frame", "frame.shift_vertical_percent", "Can shift up and down, of its height", "%", 1, true,
      [](R r) { return Value(r.frames.front().shift_vertical_percent); }},
     {"frame", "frame.max_rotation_deg", "Largest rotation", "°", 2, true,
      [](R r) { return Value(r.frames.front().max_rotation_deg); }},
@@ -160,9 +160,9 @@ constexpr auto kCoverRows = std::to_array<ReadingRow>({
      [](R r) { return if_known(r.cover, r.cover.mode.margin_mm); }},
     {"cover", "cover.frame.uncovered_area_percent", "Frame line not covered", "%", 2, true,
      [](R r) { return if_known(r.cover, r.cover.frame.uncovered_area_percent); }},
-    {"cover", "cover.mode.uncovered_area_percent", "Mode in the dark", "%", 2, true,
+    {"cover", "cover.mode.uncovered_area_percent", "Mode not covered", "%", 2, true,
      [](R r) { return if_known(r.cover, r.cover.mode.uncovered_area_percent); }},
-    {"cover", "cover.lost_padding_percent", "Padding in the dark", "%", 2, false,
+    {"cover", "cover.lost_padding_percent", "Padding not covered", "%", 2, false,
      [](R r) { return if_known(r.cover, r.cover.lost_padding_percent); }},
     {"cover", "cover.largest_frame_width_mm", "Largest covered frame", "mm", 2, false,
      [](R r) {
@@ -172,7 +172,7 @@ constexpr auto kCoverRows = std::to_array<ReadingRow>({
      }},
     {"cover", "cover.frame.largest_covered_scale", "Largest covered scale", "×", 3, false,
      [](R r) { return if_known(r.cover, r.cover.frame.largest_covered_scale); }},
-    {"cover", "cover.longest_uncovering_focal_mm", "Longest of the set that fails", "mm", 1, false,
+    {"cover", "cover.longest_uncovering_focal_mm", "Longest lens of the set that does not cover", "mm", 1, false,
      [](R r) { return optional_value(r.cover.longest_uncovering_focal_mm); }},
 });
 
@@ -336,8 +336,8 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
 });
 
 constexpr auto kHeadlineRows = std::to_array<ReadingRow>({
-    {"see", "headline.horizontal_fov_deg", "Field of view", "°", 1, true,
-     [](R r) { return Value(r.headline.horizontal_fov_deg); }},
+    {"see", "see.frame_horizontal_fov_deg", "Field of view", "°", 1, true,
+     [](R r) { return Value(r.see.frame_horizontal_fov_deg); }},
     {"resolve", "headline.frame_megapixels", "Frame line", "MP", 1, true,
      [](R r) { return Value(r.headline.frame_megapixels); }},
     {"store", "headline.minutes_per_card", "On a card", "min", 1, true,
@@ -364,7 +364,10 @@ void put(Reading& figure, const ReadingRow& row, const Value& value, const Plan&
     const ReadingRow& row;
     const Plan& plan;
     void operator()(std::monostate) const {}
-    void operator()(double number) const { figure.text = number_text(number, row.decimals); }
+    void operator()(double number) const {
+      if (row.unit == "min") return (*this)(Span{number, number});
+      figure.text = number_text(number, row.decimals);
+    }
     void operator()(const Pair& pair) const {
       const std::string first = short_number(pair.first, row.decimals);
       const std::string second = short_number(pair.second, row.decimals);
@@ -376,6 +379,12 @@ void put(Reading& figure, const ReadingRow& row, const Value& value, const Plan&
       }
     }
     void operator()(const Span& span) const {
+      if (row.unit == "min") {
+        ScaledTime scaled = scaled_minutes(span, row.decimals);
+        figure.text = std::move(scaled.text);
+        figure.unit = scaled.unit;
+        return;
+      }
       figure.text =
           range_text(number_text(span.least, row.decimals), number_text(span.most, row.decimals));
     }
@@ -431,6 +440,15 @@ std::string_view working_key(std::string_view reading_key) {
   return reading_key;
 }
 
+ScaledTime scaled_minutes(Span minutes, int decimals) {
+  constexpr double kHoursFrom = 120;
+  const bool hours = minutes.least >= kHoursFrom;
+  const auto text = [&](double value) {
+    return hours ? number_text(value / 60, 1) : number_text(value, decimals);
+  };
+  return {range_text(text(minutes.least), text(minutes.most)), hours ? "h" : "min"};
+}
+
 ScaledBytes scaled_bytes(Span bytes) {
   struct Prefix {
     double factor;
@@ -467,10 +485,12 @@ std::vector<Reading> headline_readings(const Report& report) {
   const Plan no_plan;
   if (!report.problems.empty()) return out;
   add(out, kHeadlineRows, no_plan, report);
-  // It is the mode's; where the frame line sees less, nobody shall take the one for the other.
-  const bool narrower =
-      !report.frames.empty() && report.frames.front().width_mm < 0.999 * report.mode.width_mm;
-  if (narrower) out.front().label = "View of the mode";
+  const auto& ceiling = report.run.rate_ceiling;
+  if (ceiling && report.run.sensor_rate > *ceiling) {
+    out.back().text = "–";
+    out.back().unit = {};
+    out.back().label = "Cannot run so fast";
+  }
   return out;
 }
 

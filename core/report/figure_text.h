@@ -40,6 +40,14 @@ struct ScaledBytes {
 };
 [[nodiscard]] ScaledBytes scaled_bytes(Span bytes);
 
+/// A time in minutes as people say it: from two hours on in hours. `unit` is "min" or "h".
+/// @param decimals  of minutes; hours have one.
+struct ScaledTime {
+  std::string text;
+  std::string_view unit;
+};
+[[nodiscard]] ScaledTime scaled_minutes(Span minutes, int decimals);
+
 /// A number as people read it: at most `decimals` places, trailing zeros dropped.
 [[nodiscard]] std::string short_number(double value, int decimals);
 

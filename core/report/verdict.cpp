@@ -125,7 +125,8 @@ std::string run_fault(const Plan& plan, const RunReport& run, const Note& note) 
 
 std::string store_words(const StoreReport& store) {
   const ScaledBytes total = scaled_bytes(store.shoot_total_bytes);
-  return span_text(store.minutes_per_card, 0) + " min on a card, " +
+  const ScaledTime card = scaled_minutes(store.minutes_per_card, 0);
+  return card.text + " " + std::string(card.unit) + " on a card, " +
          span_text({static_cast<double>(store.cards_in_rotation.least),
                     static_cast<double>(store.cards_in_rotation.most)},
                    0) +

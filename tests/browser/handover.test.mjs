@@ -155,9 +155,12 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     await page.screenshot({ path: file });
     await keep_screenshot(page, `qr_${width}x${height}`);
     assert.equal(read_qr(file), await page.locator('#picture .words').textContent(), `${width} x ${height}`);
-    const close = await page.locator('#picture button').boundingBox();
+    const close = await page.locator('#picture .close').boundingBox();
     assert.ok(close.height >= 44 && close.y + close.height <= height, 'the button to close it is in sight');
-    await page.locator('#picture button').click();
+    await page.locator('#picture .copy').click();
+    const words = await page.locator('#picture .words').textContent();
+    await until('the link is copied', () => page.evaluate(() => navigator.clipboard.readText()), (text) => text === words);
+    await page.locator('#picture .close').click();
     await until('the picture is put away', () => page.locator('#picture').isVisible(), (seen) => !seen);
   }
 });

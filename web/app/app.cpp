@@ -35,6 +35,11 @@ bool App::act(const ResetField& command) {
 }
 
 bool App::act(const EndGesture&) {
+  // What came back to where it began is no step.
+  if (!gesture_.empty() && !undo_.empty() && undo_.back() == plan_) {
+    undo_.pop_back();
+    ++revision_;
+  }
   gesture_.clear();
   return false;
 }

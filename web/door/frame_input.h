@@ -36,6 +36,7 @@ struct FrameInput {
   bool prefers_contrast = false;
   bool reduced_motion = false;
   bool coarse_pointer = false;                 ///< The main pointer is a finger.
+  float keyboard = 0;                          ///< What a keyboard covers of the lower end, CSS px.
   std::optional<SystemColours> forced_colours; /**< Present in a forced-colours mode. */
   float delta_s = 1.0F / 60;                   ///< Since the last frame; above 0.
 };
@@ -45,7 +46,8 @@ struct TextRequest {
   std::string id;
   std::string label;
   std::string text;      ///< What the field holds at the start, all of it selected.
-  bool numeric = false;  ///< inputmode "decimal", otherwise "text".
+  bool numeric = false;  ///< A number: stepped by the arrow keys, a number pad will do.
+  bool signs = false;    ///< But it may hold ':' or '/', which a number pad lacks.
   float font_px = 16;
   RectPx rect;
 };

@@ -96,6 +96,8 @@ void write_control(std::string& out, const Control& control) {
   object.text("problem", control.problem);
   write_list(object.key("choices"), control.choices, write_choice);
   object.flag("numeric", control.numeric);
+  object.flag("signs", control.signs);
+  object.flag("signs", control.signs);
   object.flag("enabled", control.enabled);
   object.flag("pressed", control.pressed);
 }
@@ -196,6 +198,7 @@ std::string entry_text(const std::optional<TextRequest>& request) {
     object.text("label", request->label);
     object.text("text", request->text);
     object.flag("numeric", request->numeric);
+    object.flag("signs", request->signs);
     object.number("font_px", request->font_px);
     object.number("x", request->rect.x);
     object.number("y", request->rect.y);

@@ -7,6 +7,7 @@
 #include "web/draw/widgets/message.h"
 #include "web/draw/widgets/overlay.h"
 #include "web/draw/widgets/screen_bars.h"
+#include "web/draw/widgets/typing_line.h"
 
 namespace widegate {
 namespace {
@@ -55,6 +56,7 @@ void draw_screen(DrawContext& context) {
   draw_headline(context);
   draw_column(context);
   draw_message(context);
+  draw_typing_line(context);
   draw_rail(context);
   draw_bar(context);
   ImGui::End();

@@ -32,7 +32,7 @@ enum StatusSlot : std::uint8_t {
   cursor,
   typing,
   frame_count,
-  covered,
+  layers,
   slot_count
 };
 
@@ -70,7 +70,7 @@ void note_status(Host& host) {
   host.status[cursor] = ImGui::GetMouseCursor();
   host.status[typing] = host.ui.text_request() ? 1 : 0;
   host.status[frame_count] = static_cast<double>(host.ui.frame_count());
-  host.status[covered] = host.ui.covered() ? 1 : 0;
+  host.status[layers] = host.ui.layers();
 }
 
 // 0 at once, above 0 after so many seconds, below 0 never.
@@ -138,6 +138,12 @@ EMSCRIPTEN_KEEPALIVE void wg_resize(float width, float height, int width_device_
 
 EMSCRIPTEN_KEEPALIVE void wg_safe_area(float left, float top, float right, float bottom) {
   host().input.safe_area = {left, top, right, bottom};
+  host().ui.touch();
+}
+
+/// How much of the canvas a keyboard covers from below, CSS pixels.
+EMSCRIPTEN_KEEPALIVE void wg_keyboard(float height) {
+  host().input.keyboard = height;
   host().ui.touch();
 }
 
@@ -243,6 +249,12 @@ EMSCRIPTEN_KEEPALIVE const float* wg_rects() {
 EMSCRIPTEN_KEEPALIVE const char* wg_entry() {
   host().entry = widegate::entry_text(host().ui.text_request());
   return host().entry.c_str();
+}
+
+/// Pushed: id. Typing into a control begins from the page.
+EMSCRIPTEN_KEEPALIVE void wg_begin_entry() {
+  host().ui.begin_text(take_pushed());
+  host().ui.touch();
 }
 
 EMSCRIPTEN_KEEPALIVE void wg_end_entry(int keep) {

@@ -31,24 +31,41 @@ const ScrollAnchor::Row* ScrollAnchor::find(std::uint32_t key) const {
   return nullptr;
 }
 
-void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape) {
+float ScrollAnchor::scroll() const {
+  const ImGuiWindow* last = window();
+  if (last == nullptr) return 0;
+  if (!asked_for(*last)) return last->Scroll.y;
+  const float seen = last->ScrollTargetCenterRatio.y * last->SizeFull.y;
+  return std::clamp(last->ScrollTarget.y - seen, 0.0F, std::max(last->ScrollMax.y, 0.0F));
+}
+
+void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape, float above) {
   moved_ = false;
   by_person_ = false;
   if (ImGuiWindow* last = window()) {
     by_person_ = asked_for(*last) && !ours_;
-    if (by_person_) give_back_room(*last);
+    if (by_person_) {
+      // As the window was when it was asked: its height may be another one now.
+      last->ScrollTarget.y = scroll();
+      last->ScrollTargetCenterRatio.y = 0;
+      last->ScrollTargetEdgeSnapDist.y = 0;
+      give_back_room(*last);
+    }
   }
   ours_ = false;
   const RectPx before = std::exchange(box_, box);
-  if (shape != shape_ && before.height > 0) {
+  const ScreenShape last = std::exchange(shape_, shape);
+  const bool anew = shape.width != last.width || shape.height != last.height ||
+                    shape.text_scale != last.text_scale;
+  if (anew && before.height > 0) {
     for (Row& row : standing_) {
       const float share = (row.top - before.y) / before.height;
       row.top = box.y + share * box.height;
     }
-    carry_over();
   }
-  shape_ = shape;
-  ImGui::SetNextWindowContentSize({0, head_ + content_ + tail_});
+  if (shape != last && before.height > 0) carry_over();
+  above_ = above;
+  ImGui::SetNextWindowContentSize({0, above_ + head_ + content_ + tail_});
 }
 
 /// After a turn what is held is in sight as a whole.
@@ -64,7 +81,7 @@ void ScrollAnchor::give_back_room(ImGuiWindow& window) {
   const float above = std::clamp(window.ScrollTarget.y, 0.0F, head_);
   head_ -= above;
   window.ScrollTarget.y -= above;
-  const float low = window.ScrollTarget.y + box_.height - (head_ + content_);
+  const float low = window.ScrollTarget.y + box_.height - above_ - (head_ + content_);
   tail_ = std::clamp(low, 0.0F, tail_);
 }
 
@@ -73,7 +90,7 @@ void ScrollAnchor::enter() {
   window_ = current->ID;
   rows_.clear();
   section_ = {};
-  if (head_ > 0) ImGui::Dummy({1, head_});
+  if (above_ + head_ > 0) ImGui::Dummy({1, above_ + head_});
   start_ = ImGui::GetCursorScreenPos().y;
 }
 
@@ -172,7 +189,7 @@ void ScrollAnchor::scroll_by(float delta) {
     head_ -= wanted;
     wanted = 0;
   }
-  tail_ = std::max(0.0F, wanted + box_.height - (head_ + content_));
+  tail_ = std::max(0.0F, wanted + box_.height - above_ - (head_ + content_));
   ImGui::SetScrollY(current, wanted);
   ours_ = true;
   moved_ = true;

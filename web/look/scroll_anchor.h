@@ -15,9 +15,10 @@ struct ImGuiWindow;
 
 namespace widegate {
 
-/// What lays a whole screen out anew: a turn, another text size.
+/// What lays a whole screen out anew: a turn, another text size; a keyboard over its lower end.
 struct ScreenShape {
   float width = 0, height = 0, text_scale = 0;
+  float low = 0;  ///< Where the window ends.
   friend bool operator==(const ScreenShape&, const ScreenShape&) = default;
 };
 
@@ -30,8 +31,11 @@ struct ScreenShape {
 class ScrollAnchor {
  public:
   /// Before the window begins. `box` is where it will be. Where `shape` is another one the whole
-  /// screen was laid out anew, and places are carried over in proportion.
-  void begin(const RectPx& box, const ScreenShape& shape);
+  /// screen was laid out anew: places are carried over in proportion, or, when only its end is
+  /// another one, as far as needed to be in sight.
+  /// `above` is by how much the box is taller than when nothing is scrolled: the rows begin as much
+  /// lower in it, so that they move with the finger while what stands above gives way.
+  void begin(const RectPx& box, const ScreenShape& shape, float above = 0);
   /// Inside the window, before its first row.
   void enter();
   /// A row at its place on the screen. `key` is the same in every layout.
@@ -44,6 +48,9 @@ class ScrollAnchor {
 
   /// A control was worked from outside the drawing: it stays where it is, if it is in sight.
   void touched(std::string_view key);
+
+  /// How far the window will be scrolled in its next layout, CSS pixels.
+  [[nodiscard]] float scroll() const;
 
   /// True when the last layout moved the scroll: what is on the screen is not yet where it belongs.
   [[nodiscard]] bool moved() const { return moved_; }
@@ -76,6 +83,7 @@ class ScrollAnchor {
   ScreenShape shape_;
   float start_ = 0;         ///< Where the first row began on the screen.
   float content_ = 0;       ///< Height of all rows.
+  float above_ = 0;         ///< As begin() was told.
   float head_ = 0;          ///< Empty room above them, so that the first ones can stay lower.
   float tail_ = 0;          ///< And below.
   bool by_person_ = false;  ///< The scroll of this layout was asked for by somebody else.

@@ -25,6 +25,7 @@ export class Surface {
     // The probe is one rem wide: it changes with the browser's text size.
     observer.observe(this.probe);
     window.addEventListener('resize', () => this.update());
+    for (const event of ['resize', 'scroll']) window.visualViewport?.addEventListener(event, () => this.update());
     this.watch_ratio();
   }
 
@@ -53,8 +54,20 @@ export class Surface {
       device_width: this.device_length('width', width, ratio),
       device_height: this.device_length('height', height, ratio),
       root_font_px: parseFloat(getComputedStyle(document.documentElement).fontSize) || 16,
+      keyboard: this.covered_by_keyboard(height),
       safe_area: { left: side('Left'), top: side('Top'), right: side('Right'), bottom: side('Bottom') },
     };
+  }
+
+  // A keyboard lies over the page and makes only what is seen of it smaller. A page that was zoomed is another matter,
+  // and a browser that pushed the page up to show the field is asked to let it stand.
+  covered_by_keyboard(height) {
+    const seen = window.visualViewport;
+    if (!seen || Math.abs(seen.scale - 1) > 0.01) return 0;
+    if (seen.offsetTop > 0 && document.documentElement.dataset.view === 'drawn') window.scrollTo(0, 0);
+    const covered = height - seen.height;
+    // Bars of the browser that come and go are no keyboard.
+    return covered > 100 ? covered : 0;
   }
 
   // The observer's figure is exact where the browser snaps boxes to device pixels, but some report CSS pixels there

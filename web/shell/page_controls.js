@@ -216,7 +216,7 @@ export class Twin {
 
   // The exact value beside the range, on the text page.
   make_exact(control) {
-    const field = make_element('input', { type: 'text', className: 'exact', autocomplete: 'off', inputMode: 'decimal' });
+    const field = make_element('input', { type: 'text', className: 'exact', autocomplete: 'off', inputMode: control.signs ? 'text' : 'decimal' });
     return this.listening(field, control.id, (element) => element.value);
   }
 

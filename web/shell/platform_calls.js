@@ -83,9 +83,19 @@ export function print_document(html) {
   window.print();
 }
 
-/** A picture as part of the page, so that it is as sharp as the screen; Escape, the button and a press beside it close. */
+/** The QR code as part of the page, so that it is as sharp as the screen, with its link to copy and to share; Escape,
+ *  Back, the cross and a press beside it close. */
 function show_picture(svg, words) {
   const dialog = document.getElementById('picture');
+  const copy = dialog.querySelector('.copy');
+  const share = dialog.querySelector('.share');
+  const name = document.title.replace(/ – Widegate$/, '');
+  dialog.querySelector('.holds').textContent = `“${name}”, the whole plan with the equipment it uses. It opens on any device, also without a network once the app is there; nothing is uploaded.`;
+  copy.textContent = 'Copy the link';
+  copy.onclick = () => { copy.textContent = copy_text(words) ? 'Copied' : 'The clipboard was refused'; };
+  share.hidden = typeof navigator.share !== 'function';
+  share.onclick = () => navigator.share({ title: name, url: words }).catch(() => {});
+  dialog.querySelector('.close').onclick = () => dialog.close();
   const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
   dialog.querySelector('.drawing').replaceChildren(document.importNode(drawing, true));
   dialog.querySelector('.words').textContent = words;
@@ -96,13 +106,14 @@ function show_picture(svg, words) {
 /** The object the program calls; `ask_frame`, `push`, `storage`, `parts` and `opened` are given by the shell. */
 export function make_outside({ ask_frame, push, storage, parts, opened }) {
   let wanted_fragment = null;
+  let last_fragment = null;
   let timer = 0;
   const write_fragment = () => {
     clearTimeout(timer);
     timer = 0;
     if (wanted_fragment === null) return;
     try {
-      history.replaceState(null, '', wanted_fragment ? `#${wanted_fragment}` : location.pathname + location.search);
+      history.replaceState(history.state, '', wanted_fragment ? `#${wanted_fragment}` : location.pathname + location.search);
       storage.keep_address(wanted_fragment);
       wanted_fragment = null;
     } catch {
@@ -131,8 +142,15 @@ export function make_outside({ ask_frame, push, storage, parts, opened }) {
     },
     /** Whether the address is still the plan before. */
     addressWaits: () => wanted_fragment !== null,
+    /** Into another entry of the history, the address of what is on the screen. */
+    settleAddress() {
+      if (last_fragment === null) return;
+      wanted_fragment = last_fragment;
+      write_fragment();
+    },
     replaceFragment(text) {
       wanted_fragment = text;
+      last_fragment = text;
       if (!timer) timer = setTimeout(write_fragment, FRAGMENT_DELAY_MS);
     },
     stored: (key) => storage.stored(key),

@@ -11,7 +11,7 @@ const LINE_PX = 16;
 /** DOM button numbers (0 left, 1 middle, 2 right) as ImGui's (0 left, 1 right, 2 middle). */
 const BUTTONS = [0, 2, 1];
 
-/** @param pressed  called before a press reaches the program: an open text field ends */
+/** @param pressed  called with each press before it reaches the program: where an open text field may end */
 export function watch_pointers(canvas, program, frames, pressed) {
   const origin = () => canvas.getBoundingClientRect();
 
@@ -27,7 +27,7 @@ export function watch_pointers(canvas, program, frames, pressed) {
 
   canvas.addEventListener('pointerdown', (event) => {
     if (event.button > 2) return;
-    pressed();
+    pressed(event);
     canvas.setPointerCapture(event.pointerId);
     send(event, DOWN, origin());
     frames.wake();

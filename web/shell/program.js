@@ -1,7 +1,7 @@
 // The compiled program as plain calls: strings in and out, numbers about the last frame. Nothing of the page here.
 
 /** Order of the numbers behind wg_status(); StatusSlot in web/host/main.cpp. */
-const STATUS = ['state_version', 'rect_version', 'background', 'is_dark', 'cursor', 'typing', 'frame_count', 'covered'];
+const STATUS = ['state_version', 'rect_version', 'background', 'is_dark', 'cursor', 'typing', 'frame_count', 'layers'];
 
 const encoder = new TextEncoder();
 const decoder = new TextDecoder();
@@ -31,6 +31,9 @@ export class Program {
   }
 
   safe_area({ left, top, right, bottom }) { this.module._wg_safe_area(left, top, right, bottom); }
+
+  /** What a keyboard covers of the canvas, CSS pixels. */
+  keyboard(height) { this.module._wg_keyboard(height); }
 
   preferences({ dark, contrast, reduced_motion, coarse }) {
     this.module._wg_preferences(+dark, +contrast, +reduced_motion, +coarse);
@@ -74,6 +77,8 @@ export class Program {
   }
 
   entry() { return JSON.parse(this.text_at(this.module._wg_entry())); }
+
+  begin_entry(id) { this.push(id); this.module._wg_begin_entry(); }
 
   end_entry(keep) { this.module._wg_end_entry(keep ? 1 : 0); }
 

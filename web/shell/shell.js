@@ -1,6 +1,6 @@
 // Starts the program on the page and ties its parts together. The compiled script (widegate_web.js) follows this one
 // and finds window.Module prepared.
-import { BackWay } from './back_button.js';
+import { make_back_way } from './back_button.js';
 import { Entry } from './text_entry.js';
 import { Frames } from './frames.js';
 import { watch_keys } from './keys.js';
@@ -40,7 +40,7 @@ class Follower {
     this.stale = status.state_version !== this.shown.state_version || status.rect_version !== this.shown.rect_version;
     this.shown.cursor = status.cursor;
     this.entry.update(status.typing === 1);
-    this.back.follow(status.covered === 1);
+    this.back.follow(status.layers);
     if (this.stale) this.mirror_soon();
   }
 
@@ -132,11 +132,12 @@ function start_program(module, storage, parts) {
     focus: acted((id) => program.focus(id)),
     show_working: acted((key) => program.show_working(key)),
     type: (control, typed) => entry.open_for(control, {
-      typed, rect: () => twin.rect_of(control.id), done: () => document.querySelector(`[data-id="${CSS.escape(control.id)}"]`)?.focus(),
+      typed, done: () => document.querySelector(`[data-id="${CSS.escape(control.id)}"]`)?.focus(),
     }),
   };
   const twin = new Twin({ root: element('questions'), live: element('live'), said: element('said'), actions });
-  const back = new BackWay(acted(() => program.dismiss()));
+  const back = make_back_way(acted(() => program.dismiss()), () => module.host.settleAddress());
+  document.addEventListener('close', wake, true);
   const follower = new Follower({ program, canvas, entry, twin, back });
   const surface = new Surface(canvas, element('probe'), () => {
     tell_size();
@@ -145,6 +146,7 @@ function start_program(module, storage, parts) {
   const tell_size = () => {
     program.resize(surface.size);
     program.safe_area(surface.size.safe_area);
+    program.keyboard(surface.size.keyboard);
   };
   frames = new Frames(program, () => surface.apply(), () => {
     const first = follower.frames === 0;
@@ -157,8 +159,10 @@ function start_program(module, storage, parts) {
   };
   tell_size();
   watch_preferences(program, element('probe'), wake);
-  watch_pointers(canvas, program, frames, () => {
-    entry.close(true);
+  watch_pointers(canvas, program, frames, (event) => {
+    // A finger may be about to scroll; where it taps, the program ends the typing itself and nothing has moved yet.
+    if (event.pointerType === 'mouse') entry.close(true);
+    if (entry.open) return;
     // A press on the drawing takes the keyboard's focus off the control it was on.
     if (document.activeElement !== document.body) document.activeElement.blur();
   });

@@ -13,8 +13,7 @@ export class Entry {
     this.program = program;
     this.wake = wake;
     this.request = null;
-    this.twin = null;
-    this.sought = false;
+    this.done = null;
     this.listen();
   }
 
@@ -34,10 +33,6 @@ export class Entry {
 
   /** Follows the program after a frame: `typing` says whether it wants the field. */
   update(typing) {
-    if (this.twin) {
-      this.place(this.twin.rect());
-      return;
-    }
     if (!typing) {
       if (this.open) this.hide();
       return;
@@ -45,27 +40,20 @@ export class Entry {
     const request = this.program.entry();
     if (!request) return;
     if (request.id !== this.request?.id) this.show(request);
-    this.keep_in_sight(request);
     this.place(request);
   }
 
-  /** After a turn of the screen the value may have moved out of it: asks once to bring it back. */
-  keep_in_sight({ id, y, height }) {
-    const inside = y >= 0 && y + height <= window.innerHeight;
-    if (!inside && !this.sought) this.program.focus(id);
-    this.sought = !inside;
-    if (!inside) this.wake();
-  }
-
   /**
-   * Opens the field from the page itself. `control` is the mirror's; `rect()` says where it is drawn, or null;
-   * `typed` replaces the text, as when a digit was pressed; `done()` gets the focus back.
+   * Opens the field from the page itself for a control of the mirror; `typed` replaces the text, as when a digit was
+   * pressed; `done()` gets the focus back.
    */
-  open_for(control, { rect, typed = null, done }) {
-    const text = control.edit_text;
-    this.twin = { rect, done, before: text };
-    this.show({ id: control.id, label: control.label, text, numeric: control.kind === 'slider', font_px: 16 });
-    this.place(rect());
+  open_for(control, { typed = null, done }) {
+    this.program.begin_entry(control.id);
+    const request = this.program.entry();
+    if (!request) return;
+    this.show(request);
+    this.place(request);
+    this.done = done;
     if (typed === null) return;
     this.field.value = typed;
     this.send(typed);
@@ -74,7 +62,9 @@ export class Entry {
   show(request) {
     this.request = request;
     const { field } = this;
-    field.inputMode = request.numeric ? 'decimal' : 'text';
+    // A number pad has no ':' and no '/'.
+    field.inputMode = request.numeric && !request.signs ? 'decimal' : 'text';
+    field.classList.toggle('number', request.numeric);
     field.setAttribute('aria-label', request.label);
     field.removeAttribute('aria-invalid');
     field.value = request.text;
@@ -115,21 +105,17 @@ export class Entry {
   /** Ends the typing; `keep` false puts the old value back. */
   close(keep) {
     if (!this.open) return;
-    const { twin, request } = this;
+    const { done } = this;
     this.hide();
-    if (!twin) {
-      this.program.end_entry(keep);
-      this.program.focus('');
-    }
-    if (twin && !keep) this.program.set(request.id, twin.before);
+    this.program.end_entry(keep);
+    this.program.focus('');
     this.wake();
-    twin?.done();
+    done?.();
   }
 
   hide() {
     this.request = null;
-    this.twin = null;
-    this.sought = false;
+    this.done = null;
     this.field.hidden = true;
   }
 }

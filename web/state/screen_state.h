@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -45,6 +46,12 @@ struct SliderDrag {
   double start_place = 0;  ///< Of the grab, 0 to 1.
 };
 
+/// A choice that was made from a list of equipment.
+struct UsedLately {
+  std::string id;     ///< Of the list.
+  std::string value;  ///< Of the entry.
+};
+
 /// What the picture shows.
 enum class PictureKind { sensor, scene, comparison };
 
@@ -75,6 +82,10 @@ struct PanelState {
   std::string open_working;   ///< Key of the figure whose working is shown; empty for none.
   std::string sheet_before;   ///< What lay over the screen in the last frame.
   bool sheet_opened = false;  ///< It was opened in this frame.
+  float sheet_pull = 0;       ///< How far a finger has pulled it down, CSS pixels.
+  std::string search;         ///< Words that its entries must have.
+  std::vector<UsedLately> lately;  ///< Newest first.
+  std::uint64_t lately_version = 0;
   std::string asked_plan;     ///< Kept plan that was chosen in this frame.
   std::string asked_action;   ///< Action that was pressed; stays until what does it is here.
   std::optional<Typing> typing;
@@ -82,6 +93,7 @@ struct PanelState {
   std::string focus;                   ///< Control with the page's keyboard focus.
   bool reveal_focus = false;           ///< Scroll to it in the next frame.
   std::string jump;                    ///< Section to scroll to in the next frame.
+  std::string rail_current;            ///< The section the rail was last scrolled to.
   std::string current;                 ///< Section at the top of the column.
   ScrollAnchor anchor;                 ///< Where the column stands.
   std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.

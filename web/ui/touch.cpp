@@ -6,6 +6,8 @@
 #include <cmath>
 #include <utility>
 
+#include "web/look/pulled_down.h"
+
 namespace widegate {
 namespace {
 
@@ -66,6 +68,12 @@ ImGuiWindow* scroll_target(ImVec2 at, bool sideways, float delta) {
     window = child ? window->ParentWindow : nullptr;
   }
   return at_end;
+}
+
+/// Whether a downward move of the finger pulls the whole window and not what is in it.
+bool pulls_down(ImGuiWindow& window, bool sideways, float delta) {
+  return !sideways && delta < 0 && window.Scroll.y <= 0 &&
+         window.StateStorage.GetBool(ImHashStr(kPulledDown));
 }
 
 ImVec2 minus(ImVec2 a, ImVec2 b) { return {a.x - b.x, a.y - b.y}; }
@@ -180,8 +188,9 @@ void TouchLayer::decide(const PointerEvent& event) {
   if (distance(event.position, finger_.start) <= kSlopPx) return;
   const ImVec2 moved = minus(event.position, finger_.start);
   const bool sideways = std::abs(moved.x) > kClearlySideways * std::abs(moved.y);
-  ImGuiWindow* target = scroll_target(finger_.start, sideways, sideways ? -moved.x : -moved.y);
-  if (target == nullptr) {
+  const float delta = sideways ? -moved.x : -moved.y;
+  ImGuiWindow* target = scroll_target(finger_.start, sideways, delta);
+  if (target == nullptr || pulls_down(*target, sideways, delta)) {
     press();
     ImGui::GetIO().AddMousePosEvent(event.position.x, event.position.y);
     return;

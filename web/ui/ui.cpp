@@ -25,7 +25,9 @@
 #include "web/look/layout.h"
 #include "web/look/theme.h"
 #include "web/state/screen_state.h"
+#include "web/view/choice_search.h"
 #include "web/view/comparison.h"
+#include "web/view/picture_controls.h"
 #include "web/view/plan_controls.h"
 #include "web/view/screen_controls.h"
 #include "web/view/sections.h"
@@ -42,6 +44,7 @@ constexpr int kLayoutsInFrame = 3;
 constexpr float kWallScale = 1.5F;
 constexpr std::string_view kPlanKey = "plan";
 constexpr std::string_view kThemeKey = "theme";
+constexpr std::string_view kPictureKey = "picture";
 
 /// What the view depends on, to know when it is stale.
 struct ViewInputs {
@@ -63,7 +66,7 @@ struct ViewInputs {
   std::size_t frame_line = 0;
   RestOfProgram rest = RestOfProgram::here;
   std::uint64_t library = 0, shelf = 0;
-  std::string lesson, working, message, outline, same_view;
+  std::string lesson, working, message, outline, same_view, list, search;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
 
@@ -84,8 +87,11 @@ struct Ui::Parts {
   std::uint64_t saved_revision = 0;
   std::uint64_t saved_delivery = 0;
   std::uint64_t saved_comparison = 0;
+  std::uint64_t saved_lately = 0;
+  std::string saved_picture;
   std::string fragment;  ///< The plan's own link, as last written to the address.
   ThemeChoice saved_theme = ThemeChoice::system;
+  std::optional<Typing> typing_before;  ///< When the frame began.
   float last_width = 0, last_height = 0;
   int settle = kSettleFrames;
   bool animating = false;
@@ -120,7 +126,9 @@ struct Ui::Parts {
             state.open_working,
             state.message,
             picture.selected,
-            state.same_view_camera};
+            state.same_view_camera,
+            state.open_choice,
+            state.search};
   }
 
   /// Makes the strings anew when something they show has changed. True when it had.
@@ -170,10 +178,31 @@ struct Ui::Parts {
     return waits;
   }
 
+  /// Ends the typing into a control. What was not accepted is not kept: the value from before
+  /// already stands in the plan (Ui::set), and the control says what would have been.
+  void end_typing(const Typing& typing, bool keep) {
+    const Control* control = view.find(typing.id);
+    if (!keep && control != nullptr) {
+      DrawContext made = draw_context();
+      set_control(made, *control, typing.before, true);
+    }
+    commands.emplace_back(EndGesture{});
+  }
+
+  /// A press on anything but the field ends the typing, and does what it is a press on.
+  void end_typing_elsewhere() {
+    const bool pressed = typing_before && ImGui::IsMouseReleased(0);
+    if (!pressed) return;
+    const bool same = state.typing && state.typing->id == typing_before->id;
+    if (same) state.typing.reset();
+    end_typing(*std::exchange(typing_before, std::nullopt), true);
+  }
+
   /// Acts on everything asked for while drawing. True when something changed.
   bool act() {
     const bool waits = waits_for_rest();
     const std::string told = state.message;
+    end_typing_elsewhere();
     if (!state.asked_action.empty() && !waits) {
       const std::string id = std::exchange(state.asked_action, {});
       run_action(id, app, state, platform, commands);
@@ -213,10 +242,23 @@ struct Ui::Parts {
       saved_comparison = state.comparison.version;
       keep_comparison(state.comparison, platform);
     }
+    save_picture();
+    if (state.lately_version != saved_lately) {
+      saved_lately = state.lately_version;
+      platform.store(kLatelyKey, lately_text(state));
+    }
     if (state.theme != saved_theme) {
       saved_theme = state.theme;
       platform.store(kThemeKey, theme_key(state.theme));
     }
+  }
+
+  /// How the picture was left: on the next visit it is the same one.
+  void save_picture() {
+    const std::string shown = picture_text(state.picture);
+    if (shown == saved_picture || state.drag || !state.lesson.empty()) return;
+    saved_picture = shown;
+    platform.store(kPictureKey, shown);
   }
 
   /// Puts the plan on the screen into the device's memory and into the address.
@@ -250,6 +292,9 @@ struct Ui::Parts {
     saved_theme = state.theme;
     state.rest = platform.rest();
     if (state.rest == RestOfProgram::here) load_rest();
+    read_lately(state, platform.stored(kLatelyKey).value_or(""));
+    if (const auto kept = platform.stored(kPictureKey)) read_picture(state.picture, *kept);
+    saved_picture = picture_text(state.picture);
     bool found = false;
     if (const auto kept = platform.stored(kPlanKey)) {
       if (auto plan = plan_from_json(*kept, app.library())) {
@@ -330,11 +375,14 @@ void Ui::frame(const FrameInput& host_input) {
   p.set_io(input);
   p.end_drag_on_turn(input);
   p.theme = p.look(input);
-  p.layout = make_layout(input, p.theme);
+  p.typing_before = p.state.typing;
   apply_style(p.theme);
   p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
   // What was changed is shown in this very frame, and where it belongs.
   for (int layout = 1; layout <= kLayoutsInFrame; ++layout) {
+    p.layout = make_layout(input, p.theme,
+                           {p.state.typing.has_value(), p.state.anchor.scroll(),
+                            has_second_part(p.state, p.view.comparison)});
     p.build();
     const bool changed = p.act();
     if (!changed && !p.state.anchor.moved()) break;
@@ -374,6 +422,13 @@ bool Ui::set(std::string_view id, std::string_view text) {
   DrawContext context = p.draw_context();
   set_control(context, *control, text, number);
   p.act();
+  if (p.state.typing && p.state.typing->id == pointer && p.app.rejection().pointer == pointer) {
+    // Of "4000" the plan shall not keep the "400" that was there on the way.
+    const Rejection refused = p.app.rejection();
+    p.commands.push_back(SetField{pointer, field_input(pointer, p.state.typing->before), true});
+    p.commands.push_back(SetField{pointer, refused.text, true});
+    p.act();
+  }
   p.touch();
   const Control* now = p.view.find(pointer);
   const bool marked = now != nullptr && !now->problem.empty();
@@ -422,12 +477,25 @@ bool Ui::covered() const {
   return !state.open_choice.empty() || !state.open_working.empty();
 }
 
+int Ui::layers() const {
+  const PanelState& state = parts_->state;
+  const bool lesson = !state.lesson.empty();
+  return (state.typing ? 1 : 0) + (covered() ? 1 : 0) + (lesson ? 1 : 0);
+}
+
 void Ui::dismiss() {
   PanelState& state = parts_->state;
-  if (!covered()) state.message.clear();
-  state.open_choice.clear();
-  state.open_working.clear();
-  state.asked_action.clear();
+  if (state.typing) return end_text(true);
+  if (covered()) {
+    state.open_choice.clear();
+    state.open_working.clear();
+    state.asked_action.clear();
+    state.search.clear();
+  } else if (!state.message.empty()) {
+    state.message.clear();
+  } else {
+    leave_lesson(state);
+  }
   parts_->act();
   parts_->touch();
 }
@@ -450,21 +518,26 @@ std::optional<TextRequest> Ui::text_request() const {
   request.label = control->label;
   request.text = p.state.typing->before;
   request.numeric = control->kind == ControlKind::slider || control->numeric;
+  request.signs = control->signs;
   request.font_px = std::max(16.0F, p.theme.type(TextStyle::strong).px);
   request.rect = p.state.typing->rect;
   return request;
 }
 
+void Ui::begin_text(std::string_view id) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || !control->enabled) return;
+  p.state.anchor.touched(id);
+  p.state.typing = Typing{control->id, control->edit_text, control->edit_text, {}};
+  p.touch();
+}
+
 void Ui::end_text(bool keep) {
   Parts& p = *parts_;
   if (!p.state.typing) return;
-  const Typing typing = *std::exchange(p.state.typing, std::nullopt);
-  const Control* control = p.view.find(typing.id);
-  if (!keep && control != nullptr) {
-    DrawContext context = p.draw_context();
-    set_control(context, *control, typing.before, true);
-  }
-  p.commands.emplace_back(EndGesture{});
+  p.typing_before.reset();
+  p.end_typing(*std::exchange(p.state.typing, std::nullopt), keep);
   p.act();
   p.touch();
 }

@@ -66,8 +66,11 @@ class Ui {
   void reset(std::string_view id);
   /// Shows how a figure came about, by its key in mirror().results; "" puts it away.
   void show_working(std::string_view key);
-  /// Closes what lies on top: a list of choices, a working, else the message.
+  /// Puts away what lies on top: the typing (it is kept), a list of choices or a working, else the
+  /// message, else the lesson.
   void dismiss();
+  /// How many things lie on top of each other and can be put away, the message not counted.
+  [[nodiscard]] int layers() const;
   /// Whether a list of choices or a working lies over the screen.
   [[nodiscard]] bool covered() const;
   /// The page's keyboard focus moved to a control ("" for none): draws its ring, scrolls to it.
@@ -75,7 +78,10 @@ class Ui {
 
   /// The control being typed into, if any; `rect` moves with layout and scrolling.
   [[nodiscard]] std::optional<TextRequest> text_request() const;
-  /// The typing ended: `keep` false puts the value back that was there before.
+  /// Typing into a control begins from the page's side.
+  void begin_text(std::string_view id);
+  /// The typing ended: `keep` false puts the value back that was there before. A text that is not
+  /// accepted leaves that value too, and the control's `problem` says so.
   void end_text(bool keep);
 
   /// Zooms the drawing under a point (CSS pixels) by a factor, as a pinch or wheel does.

@@ -56,7 +56,7 @@ Control scene_control(const PanelState& state) {
   const bool deck = state.picture.scene == SceneKind::deck;
   Control control = make(kScene, ControlKind::choice, "In front of the lens");
   put_item(control, kChart, "Test chart", !deck);
-  put_item(control, kDeck, "Deck at dusk", deck);
+  put_item(control, kDeck, "Boat at dusk", deck);
   return control;
 }
 
@@ -105,6 +105,25 @@ std::optional<Control> picture_control(std::string_view id, const App& app,
   if (id == kSpotAcross) return spot_control(id, "Magnifier, across", state.picture.spot_x);
   if (id == kSpotDown) return spot_control(id, "Magnifier, down", state.picture.spot_y);
   return std::nullopt;
+}
+
+std::string picture_text(const PictureState& picture) {
+  std::string text;
+  for (const KindRow& row : kKinds) {
+    if (row.kind == picture.shows) text = row.value;
+  }
+  text += " ";
+  text += picture.scene == SceneKind::deck ? kDeck : kChart;
+  return text + (picture.desqueezed ? " desqueezed" : " squeezed");
+}
+
+void read_picture(PictureState& picture, std::string_view text) {
+  for (const KindRow& row : kKinds) {
+    if (text.starts_with(row.value)) picture.shows = row.kind;
+  }
+  if (text.find(kDeck) != std::string_view::npos) picture.scene = SceneKind::deck;
+  picture.desqueezed = text.ends_with(" desqueezed");
+  picture.desqueeze = picture.desqueezed ? 1.0F : 0.0F;
 }
 
 bool set_picture_control(std::string_view id, std::string_view text, PanelState& state) {

@@ -25,6 +25,11 @@ inline constexpr std::string_view kDeck = "deck";
 [[nodiscard]] std::optional<Control> picture_control(std::string_view id, const App& app,
                                                      const PanelState& state);
 
+/// How the picture was left, as it is kept on the device, and read from there; what cannot be read
+/// leaves the picture as it is.
+[[nodiscard]] std::string picture_text(const PictureState& picture);
+void read_picture(PictureState& picture, std::string_view text);
+
 /// Sets it. False when the id is none of these.
 bool set_picture_control(std::string_view id, std::string_view text, PanelState& state);
 

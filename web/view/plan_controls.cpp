@@ -1,9 +1,11 @@
 #include "web/view/plan_controls.h"
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
 #include "core/plan/frame_line_pointer.h"
 #include "core/report/figure_text.h"
 #include "web/view/usual_values.h"
@@ -64,6 +66,8 @@ void put_number(Control& control, const App& app, const FieldSpec& spec, const F
   control.min = factor * (usual ? spec.usual_low : spec.low).to_double();
   control.max = factor * (usual ? spec.usual_high : spec.high).to_double();
   control.step = factor * spec.step.to_double();
+  control.signs = spec.kind == FieldKind::fraction &&
+                  (spec.unit == "s" || control.id.ends_with("/aspect"));
   if (const auto number = number_of(value)) {
     control.value = factor * *number;
     control.value_text = number_words(spec, value, control.value);
@@ -76,10 +80,31 @@ void put_number(Control& control, const App& app, const FieldSpec& spec, const F
   if (!open) control.unit.clear();
 }
 
+/// The slider reaches as far as the equipment; what was typed beyond it is on it too.
+void reach(Control& control, double low, double high) {
+  control.min = std::min(low, control.value);
+  control.max = std::max(high, control.value);
+}
+
+/// From the set's shortest lens to its longest, one lens after the other.
+void reach_over_lenses(Control& control, const LensSet& set) {
+  if (set.lenses.size() < 2) return;
+  reach(control, set.lenses.front().focal_mm, set.lenses.back().focal_mm);
+  control.stops = true;
+}
+
+/// Up to what mode, recording option and card allow.
+void reach_to_ceiling(Control& control, const Report& report) {
+  if (!report.problems.empty() || !report.run.rate_ceiling) return;
+  control.ceiling = report.run.rate_ceiling->to_double();
+  reach(control, control.min, std::max(control.min + control.step, control.ceiling));
+}
+
 void put_usual_values(Control& control, const App& app) {
   for (const UsualValue& usual : usual_values(on_first_line(control.id))) {
     control.choices.push_back({std::string(usual.text), std::string(usual.label), {}});
   }
+  if (control.id == "/run/sensor_rate") reach_to_ceiling(control, app.report());
   if (control.id != "/lens/focal_mm") return;
   const LensSet* set =
       find_row(app.plan().own.lens_sets, app.library().lens_sets, app.plan().lens.set);
@@ -87,6 +112,7 @@ void put_usual_values(Control& control, const App& app) {
   for (const Lens& lens : set->lenses) {
     control.choices.push_back({print_number(lens.focal_mm), {}, {}});
   }
+  reach_over_lenses(control, *set);
 }
 
 std::string size_words(std::int64_t width, std::int64_t height) {
@@ -180,6 +206,17 @@ void put_value(Control& control, const App& app, const FieldPlace& place) {
   }
 }
 
+/// What was not accepted, what would be, and that the value from before stays.
+std::string refusal_words(const Control& control, const Rejection& refused) {
+  const std::string unit = control.unit.empty() || control.unit == "°" || control.unit == "×"
+                               ? control.unit
+                               : " " + control.unit;
+  const std::string stays = control.value_text + unit + " stays.";
+  const std::string expected = "xpected " + refused.problem.accepted + "; " + stays;
+  if (refused.text.empty()) return "E" + expected;
+  return in_quotes(refused.text) + " is not accepted: e" + expected;
+}
+
 }  // namespace
 
 bool shown_in_percent(std::string_view pointer) {
@@ -216,7 +253,7 @@ Control make_control(const App& app, const Panel& panel, const PanelField& field
   put_value(control, app, *place);
   control.changed = field_text(app.plan(), control.id) != field_text(Plan{}, field.pointer);
   if (app.rejection().pointer == control.id) {
-    control.problem = "Expected " + app.rejection().problem.accepted;
+    control.problem = refusal_words(control, app.rejection());
   }
   return control;
 }

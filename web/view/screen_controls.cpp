@@ -1,10 +1,12 @@
 #include "web/view/screen_controls.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <utility>
 
 #include "core/lesson/lessons.h"
+#include "web/view/choice_search.h"
 #include "web/view/comparison.h"
 #include "web/view/delivery.h"
 #include "web/view/frame_lines.h"
@@ -87,7 +89,7 @@ Control format_control(const Source& source) {
 /// Every section by name: the marks along the edge lead to the questions only.
 Control go_to_control() {
   Control control = named(kGoTo, ControlKind::choice, "plan", "Go to");
-  control.choices.push_back({"", "Stay here", {}});
+  control.choices.push_back({"", "Where I was", {}});
   for (const Panel& panel : panels()) {
     control.choices.push_back(
         {std::string(panel.id), std::string(panel.title), std::string(panel.question)});
@@ -201,6 +203,10 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     if (panel.id == "library") more = library_controls(app, state);
     for (Control& control : more) controls.push_back(std::move(control));
   }
+  const auto open = std::find_if(controls.begin(), controls.end(), [&state](const Control& each) {
+    return each.id == state.open_choice && is_long(each);
+  });
+  if (open != controls.end()) controls.push_back(search_control(*open, state));
   return controls;
 }
 

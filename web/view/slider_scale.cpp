@@ -10,11 +10,14 @@ namespace {
 
 /// A range this wide, of positive values, is divided by ratio and not by difference.
 constexpr double kRatioScaleFrom = 20;
+/// Lenses stand further apart the longer they are, whatever the range.
+constexpr double kStopsRatioFrom = 1;
 /// A drag across the slider passes about this many values.
 constexpr double kStopsOnSlider = 400;
 
 bool by_ratio(const Control& control) {
-  return control.min > 0 && control.max / control.min >= kRatioScaleFrom;
+  const double from = control.stops ? kStopsRatioFrom : kRatioScaleFrom;
+  return control.min > 0 && control.max / control.min >= from;
 }
 
 /// The field's step, made coarser to 1, 2 or 5 times a power of ten where a finger could not tell.
@@ -54,8 +57,28 @@ double slider_place(const Control& control, double value) {
   return std::clamp(place, 0.0, 1.0);
 }
 
+namespace {
+
+/// The nearest of the control's own values, as far as the finger sees.
+double nearest_stop(const Control& control, double place) {
+  double nearest = control.value;
+  double least = 2;
+  for (const ChoiceItem& item : control.choices) {
+    const double number = number_in(item);
+    if (number < control.min || number > control.max) continue;
+    const double away = std::abs(slider_place(control, number) - place);
+    if (away >= least) continue;
+    least = away;
+    nearest = number;
+  }
+  return nearest;
+}
+
+}  // namespace
+
 double slider_value(const Control& control, double place) {
   const double inside = std::clamp(place, 0.0, 1.0);
+  if (control.stops) return nearest_stop(control, inside);
   const double value = by_ratio(control) ? control.min * std::pow(control.max / control.min, inside)
                                          : control.min + inside * (control.max - control.min);
   return std::clamp(on_step(value, drag_step(control)), control.min, control.max);

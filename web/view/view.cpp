@@ -12,6 +12,7 @@
 #include "core/report/verdict.h"
 #include "core/report/working.h"
 #include "web/view/delivery.h"
+#include "web/view/frame_lines.h"
 #include "web/view/screen_controls.h"
 #include "web/view/sections.h"
 #include "web/view/see_rows.h"
@@ -127,6 +128,21 @@ LessonText lesson_text(const App& app, const PanelState& state, const Mirror& mi
   return text;
 }
 
+/// Every figure; the section about frame lines has those of the line whose fields it shows.
+void add_figures(Mirror& mirror, const App& app, const PanelState& state) {
+  const std::size_t line = picked_line(app.plan(), state);
+  std::vector<Reading> figures = readings(app.plan(), app.report());
+  if (line > 0 && line < app.report().frames.size()) {
+    Report about = app.report();
+    std::swap(about.frames.front(), about.frames[line]);
+    const auto of_line = readings(app.plan(), about);
+    for (std::size_t i = 0; i < figures.size() && i < of_line.size(); ++i) {
+      if (figures[i].section == "frame" && of_line[i].key == figures[i].key) figures[i] = of_line[i];
+    }
+  }
+  for (Reading& figure : figures) mirror.results.push_back(result_row(figure));
+}
+
 /// What the section adds that comes from no report.
 void add_delivery(Mirror& mirror, const std::optional<fdl::Delivery>& delivery,
                   const PanelState& state) {
@@ -153,9 +169,7 @@ Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   for (Reading& figure : headline_readings(app.report())) {
     mirror.headline.push_back(result_row(figure));
   }
-  for (Reading& figure : readings(app.plan(), app.report())) {
-    mirror.results.push_back(result_row(figure));
-  }
+  add_figures(mirror, app, state);
   for (ResultRow& row : lens_cover_rows(app.report())) mirror.results.push_back(std::move(row));
   for (ResultRow& row : same_view_rows(app, state.same_view_camera)) {
     mirror.results.push_back(std::move(row));

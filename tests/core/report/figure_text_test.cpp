@@ -182,13 +182,45 @@ TEST_CASE("verdicts say by how much") {
   CHECK(verdict(plan, report, Question::run).text == "25 frames/s at 1/50 s, no flicker at 50 Hz");
 }
 
-TEST_CASE("a frame line that sees less than the mode has the headline say whose view it is") {
-  const auto label = [](Rational aspect) {
+TEST_CASE("the headline's field of view is the frame line's, whatever its shape") {
+  for (const Rational aspect : {Rational(239, 100), Rational(4, 3), Rational(1)}) {
     Plan plan;
     plan.deliverable.frame_lines.front().aspect = aspect;
-    return std::string(headline_readings(evaluate(plan, library())).front().label);
+    const Report report = evaluate(plan, library());
+    const Reading field = headline_readings(report).front();
+    CHECK(field.label == "Field of view");
+    CHECK(field.text == short_number(report.see.frame_horizontal_fov_deg, 1));
+  }
+}
+
+TEST_CASE("the headline says when the format cannot run at this rate") {
+  Plan plan;
+  plan.run.sensor_rate = 24;
+  CHECK(headline_readings(evaluate(plan, library())).back().label == "On a card");
+  plan.run.sensor_rate = 1000;
+  const Report report = evaluate(plan, library());
+  REQUIRE(report.run.rate_ceiling.has_value());
+  const Reading last = headline_readings(report).back();
+  CHECK(last.label == "Cannot run so fast");
+  CHECK(last.text == "–");
+  CHECK(last.unit.empty());
+}
+
+TEST_CASE("from two hours on minutes are told in hours, wherever they stand") {
+  const Plan plan;
+  Report report = evaluate(plan, library());
+  const auto on_a_card = [&](double least, double most) {
+    report.headline.minutes_per_card = report.store.minutes_per_card = {least, most};
+    const Reading headline = headline_readings(report).back();
+    std::string text = headline.text + " " + std::string(headline.unit);
+    // The verdict says the same, in whole minutes.
+    const ScaledTime whole = scaled_minutes({least, most}, 0);
+    const std::string said = whole.text + " " + std::string(whole.unit) + " on a card";
+    CHECK(verdict(plan, report, Question::store).text.find(said) != std::string::npos);
+    return text;
   };
-  CHECK(label(Rational(239, 100)) == "Field of view");
-  CHECK(label(Rational(4, 3)) == "Field of view");
-  CHECK(label(Rational(1)) == "View of the mode");
+  CHECK(on_a_card(119.9, 119.9) == "119.9 min");
+  CHECK(on_a_card(120, 120) == "2 h");
+  CHECK(on_a_card(612, 645) == "10.2–10.8 h");
+  CHECK(on_a_card(100, 130) == "100–130 min");
 }

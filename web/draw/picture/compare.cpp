@@ -160,9 +160,13 @@ void draw_sides(DrawContext& context) {
   const RectPx room = inset(context.layout.drawing, context.theme.space(2));
   const float gap = context.theme.space(3);
   const float line = 2 * context.paint().line_height(TextStyle::caption) + 4;
-  const bool stacked = room.height > 1.1F * room.width;
-  const float width = stacked ? room.width : (room.width - gap) / 2;
-  const float height = stacked ? (room.height - gap) / 2 : room.height;
+  const RectPx below = inset(context.layout.second_part, context.theme.space(2));
+  const bool apart = below.height >= 84;
+  const bool stacked = !apart && room.height > 1.1F * room.width;
+  const float width = stacked || apart ? room.width : (room.width - gap) / 2;
+  const float height = apart     ? std::min(room.height, below.height)
+                       : stacked ? (room.height - gap) / 2
+                                 : room.height;
   double px_per_m = 1e9;
   for (const Side& side : sides) {
     const double tall = 2 * std::max(1e-9, side.scene.half_height_m);
@@ -173,7 +177,8 @@ void draw_sides(DrawContext& context) {
     const float step = i == 0 ? 0.0F : (stacked ? height : width) + gap;
     const RectPx column = {room.x + (stacked ? 0 : step), room.y + (stacked ? step : 0), width,
                            height};
-    draw_side(context, sides[i], column, px_per_m);
+    draw_side(context, sides[i], apart && i > 0 ? RectPx{below.x, below.y, width, height} : column,
+              px_per_m);
   }
   context.view.mirror.surfaces.clear();
 }

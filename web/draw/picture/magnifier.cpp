@@ -55,7 +55,11 @@ void draw_pane(const DrawContext& context, const SceneView& scene, const Stage& 
 }  // namespace
 
 RectPx take_magnifier(const DrawContext& context, RectPx& room) {
-  if (!context.state.picture.magnified || room.height < 110 || room.width < 150) return {};
+  if (!context.state.picture.magnified) return {};
+  // An upright screen has a place for it below the picture.
+  const RectPx& own = context.layout.second_part;
+  if (own.height >= 84) return inset(own, context.theme.space(1));
+  if (room.height < 110 || room.width < 150) return {};
   const float gap = context.theme.space(1);
   const float height = std::clamp(room.height * 0.52F, 84.0F, 280.0F * context.theme.scale);
   const float width = std::min(room.width - 2 * gap, 3.4F * height);

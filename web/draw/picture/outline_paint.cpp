@@ -17,6 +17,9 @@ bool is_second(OutlineKind kind) {
   return kind == OutlineKind::second_mode || kind == OutlineKind::second_frame;
 }
 
+/// Drawn in dashes or dots.
+bool broken(OutlineKind kind) { return kind == OutlineKind::protection || is_second(kind); }
+
 /// Where a leader may meet an outline, inside the drawing's box.
 LabelTarget label_target(const Outline& outline, const PictureScale& scale, const RectPx& area) {
   const RectPx box = scale.box(outline);
@@ -148,6 +151,11 @@ Colour outline_colour(const Palette& palette, OutlineKind kind) {
   return palette.mode;
 }
 
+Colour halo_colour(Colour colour) {
+  const int light = 2 * colour.red + 5 * colour.green + colour.blue;
+  return light > 8 * 128 ? rgb(0x000000) : rgb(0xFFFFFF);
+}
+
 float outline_width(const Theme& theme, OutlineKind kind, bool selected) {
   const bool frame = kind == OutlineKind::frame || kind == OutlineKind::second_frame;
   const float base = frame ? 2.5F : 1.5F;
@@ -194,12 +202,10 @@ void hatch_uncovered(const Paint& paint, const PictureData& data, const PictureS
   }
 }
 
-void draw_outline(const DrawContext& context, const Outline& outline, const PictureScale& scale) {
-  const Paint paint = context.paint();
-  const Colour colour = outline_colour(context.theme.colour, outline.kind);
-  const bool selected = context.state.picture.selected == outline.key;
-  const float width = outline_width(context.theme, outline.kind, selected);
-  const RectPx box = scale.box(outline);
+namespace {
+
+void stroke_outline(const Paint& paint, const Outline& outline, const RectPx& box, Colour colour,
+                    float width) {
   if (outline.kind == OutlineKind::circle) {
     paint.list().AddEllipse(centre(box), {box.width / 2, box.height / 2}, ink(colour), 0, 128,
                             width);
@@ -210,6 +216,23 @@ void draw_outline(const DrawContext& context, const Outline& outline, const Pict
   } else {
     paint.outline(box, colour, width, outline.kind == OutlineKind::sensor ? 2.0F : 0.0F);
   }
+}
+
+}  // namespace
+
+void draw_outline(const DrawContext& context, const Outline& outline, const PictureScale& scale) {
+  const Paint paint = context.paint();
+  const Colour colour = outline_colour(context.theme.colour, outline.kind);
+  const bool selected = context.state.picture.selected == outline.key;
+  const float width = outline_width(context.theme, outline.kind, selected);
+  const RectPx box = scale.box(outline);
+  if (context.state.picture.shows != PictureKind::sensor) {
+    // Any picture may lie behind it: of a light and a dark stroke one is always seen.
+    const RectPx around = inset(box, -1.5F);
+    const Colour under = halo_colour(colour);
+    stroke_outline(paint, outline, broken(outline.kind) ? box : around, under, width + 3);
+  }
+  stroke_outline(paint, outline, box, colour, width);
 }
 
 void draw_labels(DrawContext& context, const PictureData& data, const PictureScale& scale,

@@ -11,6 +11,9 @@ namespace widegate {
 [[nodiscard]] Colour outline_colour(const Palette& palette, OutlineKind kind);
 
 /// Its width in CSS pixels; heavier in themes with heavier lines, and when selected.
+/// The stroke under an outline that lies over a picture: black under a light line, white under a
+/// dark one.
+[[nodiscard]] Colour halo_colour(Colour colour);
 [[nodiscard]] float outline_width(const Theme& theme, OutlineKind kind, bool selected);
 
 /// One outline: protection is broken, the circle follows the squeeze, everything else is solid.

@@ -157,7 +157,10 @@ void draw_scene(DrawContext& context) {
 void draw_picture(DrawContext& context) {
   context.paint().fill(context.layout.picture, context.theme.colour.picture);
   draw_picture_switch(context);
-  if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) return;
+  if (context.layout.drawing.width < 40 || context.layout.drawing.height < 24) {
+    context.view.mirror.surfaces.clear();
+    return;
+  }
   if (context.view.picture.outlines.empty()) return draw_nothing(context);
   switch (context.state.picture.shows) {
     case PictureKind::sensor:
@@ -167,6 +170,18 @@ void draw_picture(DrawContext& context) {
     case PictureKind::scene:
       return draw_scene(context);
   }
+}
+
+bool has_second_part(const PanelState& state, const Comparison& comparison) {
+  switch (state.picture.shows) {
+    case PictureKind::sensor:
+      return false;
+    case PictureKind::scene:
+      return state.picture.magnified;
+    case PictureKind::comparison:
+      return comparison.there && state.comparison.side_by_side;
+  }
+  return false;
 }
 
 bool animate_picture(PictureState& state, float delta_s, bool reduced_motion) {

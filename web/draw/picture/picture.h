@@ -6,6 +6,9 @@
 
 namespace widegate {
 
+/// Whether the picture has a second part: the magnifier, or the other one of two scenes.
+[[nodiscard]] bool has_second_part(const PanelState& state, const Comparison& comparison);
+
 /// Draws the picture into its box of the layout, follows dragging and tapping in it.
 void draw_picture(DrawContext& context);
 

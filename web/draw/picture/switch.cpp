@@ -28,7 +28,7 @@ bool scene_shown(const PictureState& state) { return state.shows == PictureKind:
 
 constexpr std::array kTools = {
     Tool{kDesqueeze, "De-squeeze", "De-squeeze", Icon::whole, not_compared, "true", "false"},
-    Tool{kScene, "Deck at dusk", "Deck", Icon::scene, scene_shown, kDeck, kChart},
+    Tool{kScene, "Boat at dusk", "Boat", Icon::scene, scene_shown, kDeck, kChart},
     Tool{kSideBySide, "Side by side", "Beside", Icon::beside, compared, "true", "false"},
     Tool{kMagnifier, "Magnifier", "Magnify", Icon::magnifier, scene_shown, "true", "false"},
 };

@@ -5,6 +5,7 @@
 #include "web/act/lesson_actions.h"
 #include "web/act/library_actions.h"
 #include "web/draw/widgets/parts.h"
+#include "web/view/choice_search.h"
 #include "web/view/comparison.h"
 #include "web/view/frame_lines.h"
 #include "web/view/kept_plan_controls.h"
@@ -19,7 +20,10 @@ namespace widegate {
 
 void set_control(DrawContext& context, const Control& control, std::string_view text,
                  bool continuous) {
-  if (control.id == kFormat) {
+  if (control.kind == ControlKind::choice) note_lately(context.state, control.id, text);
+  if (control.id == kSearch) {
+    context.state.search = text;
+  } else if (control.id == kFormat) {
     if (auto format = format_from_id(text)) {
       context.commands.emplace_back(ChooseFormat{std::move(*format)});
     }

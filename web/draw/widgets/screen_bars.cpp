@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <vector>
 
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/parts.h"
+#include "web/view/kept_plan_controls.h"
 #include "web/view/screen_controls.h"
 
 namespace widegate {
@@ -67,7 +69,7 @@ void draw_number(DrawContext& context, const ResultRow& row, const RectPx& box) 
   const Palette& colour = context.theme.colour;
   const Press press = pressable(row.key, box);
   if (press.held) paint.fill(inset(box, 2), colour.pressed, 10);
-  if (press.clicked) context.state.jump = row.section;
+  if (press.clicked && !row.working.empty()) context.state.open_working = row.working;
   const RectPx inner = inset(box, context.theme.space(1));
   const FigureWords words = figure_words(row);
   const float gap = words.unit.empty() ? 0 : context.theme.space(1.25F);
@@ -98,6 +100,16 @@ std::array<ResultRow, 3> no_numbers() {
     rows[i].value_text = "–";
   }
   return rows;
+}
+
+/// Room that a section's mark and name need along the rail.
+float rail_need(const DrawContext& context, const Section& section) {
+  const Paint paint = context.paint();
+  const float s = context.theme.scale;
+  if (!context.layout.rail_upright) {
+    return paint.width(TextStyle::caption, section.title) + context.theme.space(2);
+  }
+  return 21 * s + paint.line_height(TextStyle::caption) + context.theme.space(2);
 }
 
 void draw_rail_item(DrawContext& context, const Section& section, const RectPx& box) {
@@ -164,19 +176,76 @@ float name_item(DrawContext& context, const Section& section, float y) {
   return bottom(box);
 }
 
+/// Keeps the section that is read in sight where the rail itself scrolls.
+void follow_current(bool upright, const RectPx& rail, const RectPx& item) {
+  const float low = upright ? rail.y : rail.x;
+  const float high = upright ? bottom(rail) : right(rail);
+  const float from = upright ? item.y : item.x;
+  const float to = upright ? bottom(item) : right(item);
+  const float by = from < low ? from - low : to > high ? to - high : 0.0F;
+  if (by == 0) return;
+  if (upright) {
+    ImGui::SetScrollY(std::max(0.0F, ImGui::GetScrollY() + by));
+  } else {
+    ImGui::SetScrollX(std::max(0.0F, ImGui::GetScrollX() + by));
+  }
+}
+
+/// The sections side by side, as wide as they are together or wider: then a finger scrolls them.
 void draw_items(DrawContext& context, const RectPx& box) {
-  float items = 0;
-  for (const Section& section : context.view.mirror.sections) items += section.has_verdict ? 1 : 0;
+  if (box.width < 1 || box.height < 1) return;
   const bool upright = context.layout.rail_upright;
-  const float step = (upright ? box.height : box.width) / std::max(1.0F, items);
-  float at = upright ? box.y : box.x;
+  std::vector<const Section*> shown;
+  float need = 0;
   for (const Section& section : context.view.mirror.sections) {
     if (!section.has_verdict) continue;
-    draw_rail_item(
-        context, section,
-        upright ? RectPx{box.x, at, box.width, step} : RectPx{at, box.y, step, box.height});
+    shown.push_back(&section);
+    need = std::max(need, rail_need(context, section));
+  }
+  const float count = std::max(1.0F, static_cast<float>(shown.size()));
+  const float step = std::max((upright ? box.height : box.width) / count, need);
+  const float all = step * count;
+  ImGui::SetNextWindowContentSize(upright ? ImVec2(0, all) : ImVec2(all, 0));
+  ImGui::SetCursorScreenPos({box.x, box.y});
+  ImGui::BeginChild("rail items", {box.width, box.height}, 0,
+                    ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoScrollbar);
+  const bool moved = context.state.current != context.state.rail_current;
+  context.state.rail_current = context.state.current;
+  float at = upright ? box.y - ImGui::GetScrollY() : box.x - ImGui::GetScrollX();
+  for (const Section* section : shown) {
+    const RectPx item =
+        upright ? RectPx{box.x, at, box.width, step} : RectPx{at, box.y, step, box.height};
+    draw_rail_item(context, *section, item);
+    if (moved && section->id == context.state.current) follow_current(upright, box, item);
     at += step;
   }
+  ImGui::EndChild();
+}
+
+/// The plan's name and, below it, its format; pressed, the plans and what can be done with this one.
+void draw_plan_name(DrawContext& context, const RectPx& box) {
+  const Paint paint = context.paint();
+  const Palette& colour = context.theme.colour;
+  const Press press = pressable("plan name", box);
+  if (press.held || press.hovered) {
+    paint.fill(inset(box, 2), surface(context.theme, press), 10 * context.theme.scale);
+  }
+  if (press.clicked) context.state.open_choice = kShelfList;
+  const float pad = context.theme.space(4);
+  const float icon = 14 * context.theme.scale;
+  const float width = std::max(0.0F, box.width - pad - icon - context.theme.space(2));
+  const float strong = paint.line_height(TextStyle::strong);
+  const float caption = paint.line_height(TextStyle::caption);
+  const std::string& title = context.app.plan().title;
+  const bool both = box.height >= strong + caption - 2;
+  const float top = both ? centre(box).y - (strong + caption) / 2 : centre(box).y - strong / 2;
+  paint.text({box.x + pad, top, width, strong}, Align::left, TextStyle::strong, colour.text, title);
+  const float used = std::min(width, paint.width(TextStyle::strong, title));
+  paint.icon(Icon::chevron, {box.x + pad + used + context.theme.space(1) + icon / 2, top + strong / 2},
+             icon, colour.quiet);
+  if (!both) return;
+  paint.text({box.x + pad, top + strong, width, caption}, Align::left, TextStyle::caption,
+             colour.quiet, format_words(context.view));
 }
 
 }  // namespace
@@ -184,7 +253,6 @@ void draw_items(DrawContext& context, const RectPx& box) {
 void draw_bar(DrawContext& context) {
   const RectPx& bar = context.layout.bar;
   if (bar.height < 20) return;
-  const Paint paint = context.paint();
   const float button = std::min(bar.height, kTouchCssPx * context.theme.scale);
   const float y = centre(bar).y - button / 2;
   float x = right(bar) - button;
@@ -196,9 +264,7 @@ void draw_bar(DrawContext& context) {
   x -= button;
   go_to_button(context, {x, y, button, button});
   if (context.layout.rail_verdicts) return;
-  const float left = bar.x + context.theme.space(4);
-  paint.text({left, bar.y, std::max(0.0F, x - left), bar.height}, Align::left, TextStyle::strong,
-             context.theme.colour.text, format_words(context.view));
+  draw_plan_name(context, {bar.x, bar.y, std::max(0.0F, x - bar.x), bar.height});
 }
 
 void draw_headline(DrawContext& context) {
@@ -225,6 +291,7 @@ void draw_headline(DrawContext& context) {
 void draw_rail(DrawContext& context) {
   const Paint paint = context.paint();
   const RectPx& rail = context.layout.rail;
+  if (rail.width < 1 || rail.height < 1) return;
   paint.fill(rail, context.theme.colour.panel);
   if (context.layout.rail_verdicts) {
     const RectPx& safe = context.layout.rail_safe;
@@ -232,11 +299,9 @@ void draw_rail(DrawContext& context) {
     ImGui::BeginChild("rail", {std::max(1.0F, safe.width), std::max(1.0F, safe.height)}, 0,
                       ImGuiWindowFlags_NoBackground);
     float y = ImGui::GetCursorScreenPos().y;
-    const float left = context.theme.space(4);
-    const float title = paint.line_height(TextStyle::title);
-    paint.text({safe.x + left, y, std::max(0.0F, safe.width - 2 * left), title}, Align::left,
-               TextStyle::title, context.theme.colour.text, context.app.plan().title);
-    y += title + context.theme.space(2);
+    const float name = 48 * context.theme.scale;
+    draw_plan_name(context, {safe.x, y, safe.width, name});
+    y += name + context.theme.space(2);
     for (const Section& section : context.view.mirror.sections) {
       y = section.has_verdict ? verdict_item(context, section, y) : name_item(context, section, y);
     }

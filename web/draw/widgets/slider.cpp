@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/base/number_text.h"
+#include "core/report/figure_text.h"
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "web/draw/widgets/control_row.h"
@@ -38,6 +39,27 @@ void draw_ticks(const Paint& paint, const Control& control, const Track& track, 
   }
 }
 
+/// What the ends of the slider are, and where no more is possible.
+void draw_ends(const Paint& paint, const Control& control, const Track& track, float y) {
+  const Palette& colour = paint.theme().colour;
+  const float line = paint.line_height(TextStyle::small);
+  const float top = std::min(y + 9 * paint.theme().scale, bottom(track.box) - line);
+  const RectPx row = {track.box.x, top, track.box.width, line};
+  const bool at_end = control.ceiling > 0 && control.ceiling >= control.max - control.step / 2;
+  const std::string high = short_number(control.max, 2) + (at_end ? " at most" : "");
+  paint.text(row, Align::left, TextStyle::small, colour.quiet, short_number(control.min, 2));
+  paint.text(row, Align::right, TextStyle::small, colour.quiet, high);
+  if (control.ceiling <= 0 || at_end) return;
+  const float x = track.x_of(slider_place(control, control.ceiling));
+  const float s = paint.theme().scale;
+  paint.line({x, y - 12 * s}, {x, y + 12 * s}, colour.fail, 2);
+  const std::string most = short_number(control.ceiling, 2) + " at most";
+  const float width = paint.width(TextStyle::small, most);
+  const float left = std::clamp(x - width / 2, track.box.x, std::max(track.box.x, right(track.box) - width));
+  paint.text({left, y - 12 * s - line, width + 1, line}, Align::left, TextStyle::small, colour.fail,
+             most);
+}
+
 void paint_track(const DrawContext& context, const Control& control, const Track& track,
                  bool held) {
   const Paint paint = context.paint();
@@ -47,6 +69,7 @@ void paint_track(const DrawContext& context, const Control& control, const Track
   const float x = track.x_of(slider_place(control, control.value));
   const float half = 3 * s;
   draw_ticks(paint, control, track, y);
+  draw_ends(paint, control, track, y);
   const RectPx whole = {track.left - half, y - half, track.length + 2 * half, 2 * half};
   paint.fill(whole, context.theme.line_width > 1 ? colour.raised : colour.pressed, half);
   if (context.theme.line_width > 1) paint.outline(whole, colour.edge, 1.5F, half);
