@@ -486,10 +486,10 @@ int Ui::layers() const {
 void Ui::dismiss() {
   PanelState& state = parts_->state;
   if (state.typing) return end_text(true);
+  state.asked_action.clear();
   if (covered()) {
     state.open_choice.clear();
     state.open_working.clear();
-    state.asked_action.clear();
     state.search.clear();
   } else if (!state.message.empty()) {
     state.message.clear();
