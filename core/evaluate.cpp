@@ -19,6 +19,7 @@ namespace {
 
 /// The rows a checked plan names; only lens_set and tape may be null.
 struct Chosen {
+  const Camera* camera;
   const SensorMode* mode;
   const Recording* recording;
   const LensSet* lens_set;
@@ -35,7 +36,8 @@ Chosen choose_rows(const Plan& plan, const Catalogue& library) {
   const Catalogue& own = plan.own;
   const Camera* camera = find_row(own.cameras, library.cameras, plan.format.camera);
   const SensorMode* mode = find_row(camera->modes, plan.format.mode);
-  return {.mode = mode,
+  return {.camera = camera,
+          .mode = mode,
           .recording = find_row(mode->recordings, plan.format.recording),
           .lens_set = find_row(own.lens_sets, library.lens_sets, plan.lens.set),
           .codec = find_row(own.codecs, library.codecs, plan.format.codec),
@@ -103,12 +105,18 @@ Problem store_problem(StoreFault fault, const Plan& plan, const Geometry& geomet
           .accepted = "an amount that takes fewer than 2^53 frames, cards, drives or tapes"};
 }
 
+std::optional<double> read_out_s(const Camera& camera) {
+  constexpr double kMillisecondsPerSecond = 1000;
+  if (!camera.read_out_ms) return std::nullopt;
+  return *camera.read_out_ms / kMillisecondsPerSecond;
+}
+
 Headline headline(const Report& report) {
   constexpr double kMillion = 1e6;
   const StoreReport& store = report.store;
-  return {.horizontal_fov_deg = report.see.horizontal_fov_deg,
-          .vertical_fov_deg = report.see.vertical_fov_deg,
-          .diagonal_fov_deg = report.see.diagonal_fov_deg,
+  return {.horizontal_fov_deg = report.see.frame_horizontal_fov_deg,
+          .vertical_fov_deg = report.see.frame_vertical_fov_deg,
+          .diagonal_fov_deg = report.see.frame_diagonal_fov_deg,
           .mode_megapixels = static_cast<double>(report.resolve.mode_photosites) / kMillion,
           .frame_megapixels = report.resolve.frame_photosites / kMillion,
           .minutes_per_card = store.minutes_per_card,
@@ -144,12 +152,13 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   add_frames(report, plan, geometry);
   const FrameReport& frame = report.frames.front();
   report.cover = cover_report(plan.lens, rows.lens_set, geometry, frame);
-  report.see = see_report(plan, geometry, frame, catalogue);
+  report.see = see_report(plan, rows.lens_set, geometry, frame, catalogue);
   report.resolve = resolve_report(plan, geometry, report.frames);
   report.run = run_report(
       plan.run,
       rate_ceiling(*rows.mode, *rows.recording, *rows.card,
-                   card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)));
+                   card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)),
+      read_out_s(*rows.camera));
   set_card_lengths(report);
   report.headline = headline(report);
   report.notes = make_notes(plan, report);

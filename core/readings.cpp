@@ -64,8 +64,21 @@ Value safe_rates(const Report& r) {
 }
 
 Value safe_angles(const Report& r) {
-  const auto& angles = r.run.flicker.nearest_safe_shutter_deg;
+  if (!r.run.flicker.pulses_hz) return {};
+  std::vector<double> angles;
+  for (const SafeShutter& safe : r.run.flicker.nearest_safe_shutters) {
+    angles.push_back(safe.angle_deg.to_double());
+  }
   return Value(angles.empty() ? std::string("none") : join(angles, 2));
+}
+
+Value ripple(const Report& r) {
+  return r.run.flicker.pulses_hz ? Value(r.run.flicker.depth_percent) : Value();
+}
+
+Value beat(const Report& r) {
+  if (!r.run.flicker.pulses_hz) return {};
+  return r.run.flicker.beat_s ? Value(*r.run.flicker.beat_s) : Value(std::string("stands still"));
 }
 
 Value wanted(const std::optional<double>& value) { return optional_value(value); }
@@ -206,6 +219,10 @@ constexpr auto kSeeRows = std::to_array<ReadingRow>({
      [](R r) { return r.mode.squeeze > 1 ? Value(r.see.horizontal_depth.near_m) : Value(); }},
     {"see", "see.horizontal_depth.far_m", "Horizontally sharp to", "m", 2, false,
      [](R r) { return r.mode.squeeze > 1 ? far_limit(r.see.horizontal_depth) : Value(); }},
+    {"see", "see.focal_mm", "Focal length with the extender", "mm", 1, false,
+     [](R r) { return r.see.extender == 1 ? Value() : Value(r.see.focal_mm); }},
+    {"see", "see.f_number", "f-number with the extender", "", 2, false,
+     [](R r) { return r.see.extender == 1 ? Value() : Value(r.see.f_number); }},
     {"see", "see.circle_of_confusion_mm", "Circle of confusion", "mm", 4, false,
      [](R r) { return Value(r.see.circle_of_confusion_mm); }},
     {"see", "see.magnification", "Magnification", "×", 5, false,
@@ -273,6 +290,10 @@ constexpr auto kRunRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.run.speed_factor); }},
     {"run", "run.rate_ceiling_fps", "Highest rate", "fps", 3, true,
      [](R r) { return r.run.rate_ceiling ? Value(r.run.rate_ceiling->to_double()) : Value(); }},
+    {"run", "run.flicker.depth_percent", "Ripple of the lights", "%", 2, true, ripple},
+    {"run", "run.flicker.beat_s", "The ripple comes back every", "s", 2, true, beat},
+    {"run", "run.flicker.band_count", "Bands over the picture", "", 1, false,
+     [](R r) { return r.run.flicker.bands ? optional_value(r.run.flicker.band_count) : Value(); }},
     {"run", "run.flicker.nearest_safe_shutter_deg", "Angles without flicker", "°", 2, true,
      safe_angles},
     {"run", "run.flicker.nearest_safe_rates", "Rates without flicker", "fps", 3, false, safe_rates},
@@ -314,6 +335,8 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.store.recorded_hours_per_day); }},
     {"store", "store.shoot_total_bytes", "Whole shoot", "", 0, true,
      [](R r) { return Value(Bytes{r.store.shoot_total_bytes}); }},
+    {"store", "store.copies", "Copies", "", 0, false,
+     [](R r) { return Value(static_cast<double>(r.store.copies)); }},
     {"store", "store.copies_total_bytes", "All copies", "", 0, true,
      [](R r) { return Value(Bytes{r.store.copies_total_bytes}); }},
     {"store", "store.drives", "Drives", "", 0, true, [](R r) { return count(r.store.drives); }},
@@ -321,8 +344,10 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.store.drive_gib); }},
     {"store", "store.tapes", "Tapes", "", 0, true,
      [](R r) { return tape_only(r, count(r.store.tapes)); }},
-    {"store", "store.tape_hours", "Writing tapes", "h", 1, false,
+    {"store", "store.tape_hours", "Writing and checking tapes", "h", 1, false,
      [](R r) { return tape_only(r, Value(r.store.tape_hours)); }},
+    {"store", "store.upload_total_bytes", "Uploaded", "", 0, false,
+     [](R r) { return Value(Bytes{r.store.upload_total_bytes}); }},
     {"store", "store.upload_hours", "Upload", "h", 1, false,
      [](R r) { return Value(r.store.upload_hours); }},
     {"store", "store.card_cost", "Cards, cost", "", 0, false,
@@ -471,10 +496,6 @@ std::vector<Reading> headline_readings(const Report& report) {
   const Plan no_plan;
   if (!report.problems.empty()) return out;
   add(out, kHeadlineRows, no_plan, report);
-  // It is the mode's; where the frame line sees less, nobody shall take the one for the other.
-  const bool narrower =
-      !report.frames.empty() && report.frames.front().width_mm < 0.999 * report.mode.width_mm;
-  if (narrower) out.front().label = "View of the mode";
   return out;
 }
 

@@ -16,6 +16,9 @@
 
 namespace widegate {
 
+/// How much a note matters.
+enum class Severity { ok, caution, fail };
+
 /// A quantity that is a range when the codec is one.
 struct Span {
   double least = 0;
@@ -25,7 +28,7 @@ struct Span {
 
 /// The three numbers that are always in sight, and their neighbours.
 struct Headline {
-  double horizontal_fov_deg = 0;
+  double horizontal_fov_deg = 0;  ///< What the main frame line sees.
   double vertical_fov_deg = 0;
   double diagonal_fov_deg = 0;
   double mode_megapixels = 0;
@@ -110,8 +113,8 @@ struct CoverFigures {
 
 /// One focal length of the lens set against this mode.
 struct LensCover {
-  double focal_mm = 0;
-  double image_circle_mm = 0;
+  double focal_mm = 0;         ///< As marked on the lens.
+  double image_circle_mm = 0;  ///< With the extender.
   bool covers_mode = false;
   bool covers_protected = false;
   bool covers_frame = false;
@@ -133,10 +136,13 @@ struct CoverReport {
       longest_uncovering_focal_mm;  ///< Longest focal that fails the main frame line.
 };
 
-/// The same view in another mode. Both ids are views into the list they come from.
+/// The same view in another mode, with a lens of this squeeze. Both ids are views into the list
+/// they come from. A mode made for another squeeze than the plan's lens has two rows: for a
+/// spherical lens and for one of its own squeeze.
 struct EquivalentFocal {
   std::string_view camera;
   std::string_view mode;
+  double squeeze = 1;
   double matched_extent_mm = 0;  ///< Width (times squeeze), height or diagonal of that mode.
   double focal_mm = 0;
 };
@@ -150,8 +156,8 @@ class EquivalentFocals {
     ids_.reserve(id_bytes);
   }
   void add(const EquivalentFocal& row) {
-    rows_.push_back(
-        {row.matched_extent_mm, row.focal_mm, ids_.size(), row.camera.size(), row.mode.size()});
+    rows_.push_back({row.squeeze, row.matched_extent_mm, row.focal_mm, ids_.size(),
+                     row.camera.size(), row.mode.size()});
     ids_ += row.camera;
     ids_ += row.mode;
   }
@@ -161,13 +167,13 @@ class EquivalentFocals {
     const Row& row = rows_[i];
     const std::string_view ids = ids_;
     return {ids.substr(row.at, row.camera_bytes),
-            ids.substr(row.at + row.camera_bytes, row.mode_bytes), row.matched_extent_mm,
-            row.focal_mm};
+            ids.substr(row.at + row.camera_bytes, row.mode_bytes), row.squeeze,
+            row.matched_extent_mm, row.focal_mm};
   }
 
  private:
   struct Row {
-    double matched_extent_mm, focal_mm;
+    double squeeze, matched_extent_mm, focal_mm;
     std::size_t at, camera_bytes, mode_bytes;
   };
   std::vector<Row> rows_;
@@ -183,13 +189,18 @@ struct DepthOfField {
 
 /// What the lens sees.
 struct SeeReport {
+  /// As marked on the lens, and what the extender or reducer behind it makes of that.
+  double marked_focal_mm = 0;
+  double marked_f_number = 0;
+  double extender = 1;
   double focal_mm = 0;
   double f_number = 0;
   double focus_m = 0;
+  std::optional<double> widest_stop;    ///< Mark of the listed lens; nothing when not known.
+  std::optional<double> close_focus_m;  ///< Likewise.
   double horizontal_fov_deg = 0, vertical_fov_deg = 0, diagonal_fov_deg = 0;  ///< Of the mode.
   double frame_horizontal_fov_deg = 0, frame_vertical_fov_deg = 0, frame_diagonal_fov_deg = 0;
   double magnification = 0;
-  bool close_range = false;  ///< Sizes come from the magnification: focus under 100 focal lengths.
   double width_at_focus_m = 0;  ///< Of the main frame line, in the scene.
   double height_at_focus_m = 0;
   double mode_width_at_focus_m = 0;  ///< Of the whole sensor mode.
@@ -245,12 +256,30 @@ struct ResolveReport {
 /// What limits the frame rate.
 enum class RateLimit { none, mode, recording, card };
 
-/// Lights on the mains.
+/// A shutter that holds whole pulses, or so nearly that nobody sees the rest.
+struct SafeShutter {
+  Rational angle_deg;  ///< As it can be dialled.
+  Rational exact_deg;  ///< That of whole pulses.
+  Rational time_s;     ///< Exposure at angle_deg.
+  friend bool operator==(const SafeShutter&, const SafeShutter&) = default;
+};
+
+/// Lights that pulse. Only `lights`, `mains_hz` and `grade` hold when they do not.
 struct Flicker {
+  Lights lights = Lights::not_said;
   double mains_hz = 0;
-  bool safe = false;
-  std::vector<double>
-      nearest_safe_shutter_deg;              ///< Rising; empty when no angle is safe at this rate.
+  std::optional<Rational> pulses_hz;  ///< Nothing for lights that do not pulse.
+  Severity grade = Severity::ok;
+  double pulses_per_exposure = 0;
+  double pulses_per_frame = 0;
+  double depth_percent = 0;  ///< Half of most less least, over the mean, for light 1 + cos.
+  double beat_hz = 0;
+  std::optional<double> beat_s;  ///< Nothing when every frame starts at the same point of a pulse.
+  /// The ripple does not beat but stands as bands across the picture of a rolling shutter.
+  bool bands = false;
+  std::optional<double> read_out_s;  ///< Of the rolling shutter; nothing when not known.
+  std::optional<double> band_count;  ///< Pulses while the sensor is read out.
+  std::vector<SafeShutter> nearest_safe_shutters;  ///< Best first; empty when none is safe.
   std::vector<Rational> nearest_safe_rates;  ///< Rising; rates near this one safe at this shutter.
 };
 
@@ -297,12 +326,15 @@ struct StoreReport {
   std::string offload_limited_by;        ///< "card reader", "link", "drive", "checksum".
   Span offload_hours_per_day;            ///< Each unit.
   double recorded_hours_per_day = 0;     ///< Sensor running time of each camera.
+  double playing_hours = 0;              ///< Of all footage, at the project rate.
   Span shoot_total_bytes;
+  std::int64_t copies = 0;  ///< Of everything, on drives and tapes.
   Span copies_total_bytes;
   ByteRange drives;      ///< Over all copies.
   double drive_gib = 0;  ///< Capacity of one, in the binary unit some computers report.
   ByteRange tapes;       ///< Over all tape copies.
-  Span tape_hours;
+  Span tape_hours;  ///< Writing, and reading back where copies are verified.
+  Span upload_total_bytes;
   Span upload_hours;
   Span card_cost, drive_cost, tape_cost, wrangler_cost, upload_cost;
   Span cost;
@@ -323,9 +355,6 @@ struct GivenWord {
   std::string_view value;
 };
 
-/// How much a note matters.
-enum class Severity { ok, caution, fail };
-
 /// What a note is about; its words are made by note_text() in notes.h.
 enum class Topic {
   cover_frame,
@@ -333,9 +362,12 @@ enum class Topic {
   cover_mode,
   cover_unknown,
   cover_neighbour_circle,
+  cover_marginal,
   anchor_limited,
   common_top,
   see_close_range,
+  see_widest_stop,
+  see_close_focus,
   see_t_stop,
   resolve_mandate,
   resolve_mode_only,
@@ -346,6 +378,8 @@ enum class Topic {
   resolve_raster_shape,
   run_rate_ceiling,
   run_flicker,
+  run_bands,
+  run_no_safe_angle,
   run_test_lights,
   run_audio_dropped,
   store_day_too_short,
@@ -355,6 +389,8 @@ enum class Topic {
   store_rotation,
   store_two_copies,
   store_verification,
+  store_copies,
+  store_one_place,
   resolve_written_requirements,
   frame_push_in,
   store_minutes,

@@ -1,5 +1,7 @@
 #include "core/report_fields.h"
 
+#include <array>
+
 #include "core/notes.h"
 
 namespace widegate {
@@ -209,6 +211,7 @@ void visit_equivalents(const EquivalentFocals& rows, Visitor& v) {
     v.begin_object("");
     v.text("camera", row.camera);
     v.text("mode", row.mode);
+    v.number("squeeze", row.squeeze);
     v.number("matched_extent_mm", row.matched_extent_mm);
     v.number("focal_mm", row.focal_mm);
     v.end_object();
@@ -230,9 +233,15 @@ std::string_view match_key(MatchBy match) {
 
 void visit_see(const SeeReport& see, Visitor& v) {
   v.begin_object("see");
+  v.number("marked_focal_mm", see.marked_focal_mm);
+  v.number("marked_f_number", see.marked_f_number);
+  v.number("extender", see.extender);
+  v.flag("extended", see.extender != 1);
   v.number("focal_mm", see.focal_mm);
   v.number("f_number", see.f_number);
   v.number("focus_m", see.focus_m);
+  optional_number(v, "widest_stop", see.widest_stop);
+  optional_number(v, "close_focus_m", see.close_focus_m);
   v.number("horizontal_fov_deg", see.horizontal_fov_deg);
   v.number("vertical_fov_deg", see.vertical_fov_deg);
   v.number("diagonal_fov_deg", see.diagonal_fov_deg);
@@ -240,7 +249,6 @@ void visit_see(const SeeReport& see, Visitor& v) {
   v.number("frame_vertical_fov_deg", see.frame_vertical_fov_deg);
   v.number("frame_diagonal_fov_deg", see.frame_diagonal_fov_deg);
   v.number("magnification", see.magnification);
-  v.flag("close_range", see.close_range);
   v.number("width_at_focus_m", see.width_at_focus_m);
   v.number("height_at_focus_m", see.height_at_focus_m);
   v.number("mode_width_at_focus_m", see.mode_width_at_focus_m);
@@ -299,13 +307,45 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.end_object();
 }
 
+std::string_view lights_key(Lights lights) {
+  constexpr auto kKeys =
+      std::to_array<std::string_view>({"not_said", "steady", "mains", "frequency"});
+  return kKeys[static_cast<std::size_t>(lights)];
+}
+
+void visit_pulses(const Flicker& flicker, Visitor& v) {
+  constexpr auto kKeys = std::to_array<std::string_view>(
+      {"pulses_hz", "pulses_per_exposure", "pulses_per_frame", "depth_percent", "beat_hz"});
+  if (!flicker.pulses_hz) {
+    for (const std::string_view key : kKeys) v.nothing(key);
+    return;
+  }
+  const auto values = std::to_array<double>({flicker.pulses_hz->to_double(),
+                                             flicker.pulses_per_exposure, flicker.pulses_per_frame,
+                                             flicker.depth_percent, flicker.beat_hz});
+  for (std::size_t i = 0; i < kKeys.size(); ++i) v.number(kKeys[i], values[i]);
+}
+
 void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.begin_object("flicker");
+  v.text("lights", lights_key(flicker.lights));
   v.number("mains_hz", flicker.mains_hz);
-  v.flag("safe", flicker.safe);
-  v.begin_list("nearest_safe_shutter_deg");
-  for (const double angle : flicker.nearest_safe_shutter_deg) v.number("", angle);
-  v.end_list();
+  v.text("grade", severity_key(flicker.grade));
+  visit_pulses(flicker, v);
+  optional_number(v, "beat_s", flicker.beat_s);
+  v.flag("bands", flicker.bands);
+  optional_number(v, "read_out_s", flicker.read_out_s);
+  optional_number(v, "band_count", flicker.band_count);
+  const auto each_shutter = [&](std::string_view key, auto write) {
+    v.begin_list(key);
+    for (const SafeShutter& shutter : flicker.nearest_safe_shutters) write(shutter);
+    v.end_list();
+  };
+  each_shutter("nearest_safe_shutter_deg",
+               [&](const SafeShutter& s) { v.number("", s.angle_deg.to_double()); });
+  each_shutter("nearest_safe_exact_deg",
+               [&](const SafeShutter& s) { v.number("", s.exact_deg.to_double()); });
+  each_shutter("nearest_safe_shutter_s", [&](const SafeShutter& s) { v.fraction("", s.time_s); });
   v.begin_list("nearest_safe_rates");
   for (const Rational rate : flicker.nearest_safe_rates) v.fraction("", rate);
   v.end_list();
@@ -371,12 +411,15 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.text("offload_limited_by", store.offload_limited_by);
   v.span("offload_hours_per_day", store.offload_hours_per_day);
   v.number("recorded_hours_per_day", store.recorded_hours_per_day);
+  v.number("playing_hours", store.playing_hours);
   v.span("shoot_total_bytes", store.shoot_total_bytes);
+  v.whole("copies", store.copies);
   v.span("copies_total_bytes", store.copies_total_bytes);
   v.counts("drives", store.drives);
   v.number("drive_gib", store.drive_gib);
   v.counts("tapes", store.tapes);
   v.span("tape_hours", store.tape_hours);
+  v.span("upload_total_bytes", store.upload_total_bytes);
   v.span("upload_hours", store.upload_hours);
   visit_costs(store, v);
   v.end_object();

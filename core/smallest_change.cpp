@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/change_levers.h"
+#include "core/lens.h"
 #include "core/plan_check.h"
 #include "core/plan_fields.h"
 #include "core/text.h"
@@ -37,7 +38,7 @@ bool is_possible(const Conditions& changed) {
   const Running& run = changed.run;
   const bool shutter_fits =
       run.shutter_kind == ShutterKind::angle || run.shutter_time_s * run.sensor_rate <= Rational(1);
-  return shutter_fits && changed.lens.focal_mm < changed.lens.focus_m * kMmPerMetre;
+  return shutter_fits && focal_length_mm(changed.lens) < changed.lens.focus_m * kMmPerMetre;
 }
 
 bool passes(const RejectedFormat& format, const Conditions& changed) {

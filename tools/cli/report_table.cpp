@@ -174,6 +174,27 @@ std::string limit_text(const RunReport& run) {
   return rate_text(*run.rate_ceiling) + kLimits[static_cast<std::size_t>(run.rate_limited_by)];
 }
 
+std::string lights_text(const Flicker& flicker) {
+  if (!flicker.pulses_hz) return "none that pulse";
+  std::string text = print_number(flicker.pulses_hz->to_double()) + " pulses a second";
+  if (flicker.lights == Lights::not_said) text += ", if they are on the mains";
+  return text;
+}
+
+void add_lights(TextTable& table, const Flicker& flicker) {
+  table.row("Lights", lights_text(flicker));
+  if (!flicker.pulses_hz) return;
+  const std::string beat = flicker.beat_s ? "beats every " + with_unit(*flicker.beat_s, 2, "s")
+                                          : std::string("does not beat");
+  table.row("  ripple", with_unit(flicker.depth_percent, 2, "%, ") + beat +
+                            (flicker.bands ? ", stands as bands" : ""));
+  std::string angles;
+  for (const SafeShutter& safe : flicker.nearest_safe_shutters) {
+    angles += (angles.empty() ? "" : ", ") + print_fixed(safe.angle_deg.to_double(), 1);
+  }
+  table.row("  safe angles near here", angles.empty() ? "none" : angles + " deg");
+}
+
 void add_run(TextTable& table, const RunReport& run) {
   table.section("Run");
   table.row("Project and sensor rate",
@@ -181,13 +202,7 @@ void add_run(TextTable& table, const RunReport& run) {
   table.row("Highest rate", limit_text(run));
   table.row("Shutter", with_unit(run.shutter_deg, 1, "deg, ") + print_rational(run.exposure_s) +
                            " s, " + with_unit(run.exposure_change_stops, 2, "stops"));
-  std::string angles;
-  for (const double angle : run.flicker.nearest_safe_shutter_deg) {
-    angles += (angles.empty() ? "" : ", ") + print_fixed(angle, 1);
-  }
-  table.row("Lights on " + print_number(run.flicker.mains_hz) + " Hz",
-            (run.flicker.safe ? "safe" : "may flicker") +
-                (angles.empty() ? std::string() : "; safe near here: " + angles + " deg"));
+  add_lights(table, run.flicker);
   table.row("A full card plays for",
             with_unit(run.screen_minutes_per_card, 1, "min") +
                 (run.card_timecode.empty() ? "" : ", " + run.card_timecode));
