@@ -107,6 +107,7 @@ std::vector<FieldOption> id_options(const Plan& plan, const Catalogue& library, 
   switch (ids) {
     case IdList::none:
     case IdList::self:
+    case IdList::card_kind:
       return {};
     case IdList::camera:
       return options_of(own.cameras, library.cameras);
