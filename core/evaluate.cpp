@@ -1,6 +1,7 @@
 #include "core/evaluate.h"
 
 #include "core/cover.h"
+#include "core/film.h"
 #include "core/frame.h"
 #include "core/geometry.h"
 #include "core/given.h"
@@ -111,6 +112,25 @@ std::optional<double> read_out_s(const Camera& camera) {
   return *camera.read_out_ms / kMillisecondsPerSecond;
 }
 
+/// Bytes a frame for which a card sets the rate; film meets none.
+std::int64_t bound_bytes(const Chosen& rows, const StoreReport& store) {
+  return is_film(*rows.camera) ? 0
+                               : card_bound_bytes(*rows.codec, store.bytes_per_frame_stored.most);
+}
+
+/// The scan's own money and the film's together.
+void add_film(Report& report, const Plan& plan, const Camera& camera) {
+  report.film = film_report(plan, camera, report);
+  if (!report.film) return;
+  report.store.cost.least += report.film->cost;
+  report.store.cost.most += report.film->cost;
+}
+
+Span running_minutes(const Report& report) {
+  if (!report.film) return report.store.minutes_per_card;
+  return {report.film->magazine_minutes, report.film->magazine_minutes};
+}
+
 Headline headline(const Report& report) {
   constexpr double kMillion = 1e6;
   const StoreReport& store = report.store;
@@ -119,7 +139,7 @@ Headline headline(const Report& report) {
           .diagonal_fov_deg = report.see.frame_diagonal_fov_deg,
           .mode_megapixels = static_cast<double>(report.resolve.mode_photosites) / kMillion,
           .frame_megapixels = report.resolve.frame_photosites / kMillion,
-          .minutes_per_card = store.minutes_per_card,
+          .minutes_per_card = running_minutes(report),
           .data_rate_megabits_per_s = {store.bytes_per_s.least * 8 / kMillion,
                                        store.bytes_per_s.most * 8 / kMillion}};
 }
@@ -139,7 +159,8 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
                          .link = *rows.link,
                          .drive = *rows.drive,
                          .tape = rows.tape,
-                         .checksum = *rows.checksum};
+                         .checksum = *rows.checksum,
+                         .film = is_film(*rows.camera)};
   tl::expected<StoreReport, StoreFault> store =
       store_report(plan, parts, geometry.recorded_width_pixels, geometry.recorded_height_pixels);
   if (!store) {
@@ -156,10 +177,11 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   report.resolve = resolve_report(plan, geometry, report.frames);
   report.run = run_report(
       plan.run,
-      rate_ceiling(*rows.mode, *rows.recording, *rows.card,
-                   card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)),
+      rate_ceiling(*rows.mode, *rows.recording, *rows.card, bound_bytes(rows, report.store),
+                   rows.camera->max_rate),
       read_out_s(*rows.camera));
-  set_card_lengths(report);
+  if (!report.store.no_cards) set_card_lengths(report);
+  add_film(report, plan, *rows.camera);
   report.headline = headline(report);
   report.notes = make_notes(plan, report);
   add_given(report, plan, parts);

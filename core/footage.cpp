@@ -67,8 +67,7 @@ Quotient Footage::microseconds_per_day() const {
 }
 
 double Footage::playing_seconds(Rational project_rate) const {
-  return frames_per_day().to_double() * static_cast<double>(camera_days) /
-         project_rate.to_double();
+  return frames_per_day().to_double() * static_cast<double>(camera_days) / project_rate.to_double();
 }
 
 FootageBytes Footage::bytes(Stream stream) const {

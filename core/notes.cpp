@@ -13,7 +13,7 @@ constexpr double kHeadroomNeeded = 1;
 constexpr double kHeadroomCaution = 1.2;
 /// Nearer than about 21 focal lengths breathing shows on most lenses. common practice, no source
 constexpr double kCloseMagnification = 0.05;
-constexpr double kScaleRounding = 1e-9;   // of what comes from fractions
+constexpr double kScaleRounding = 1e-9;  // of what comes from fractions
 /// Up to here an enlargement is the rounding of rasters. common practice, no source
 constexpr double kUpscaled = 1.005;
 /// A circle no wider than this beyond the need is a promise to be tested. common practice, no
@@ -79,6 +79,10 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The lens opens to {need}; {have} is set."},
     {Topic::see_close_focus, Question::see, "see.close_focus", "m", 2, "", "",
      "The lens focuses down to {need} m; {have} m is set."},
+    {Topic::see_anamorphic_depth, Question::see, "see.anamorphic_depth", "times", 2,
+     "A front anamorphic lens of {have} times has two depths of field; the one down the height is "
+     "used here, the one across stands beside it. A rear anamorphic has only the first.",
+     "", ""},
     {Topic::see_t_stop, Question::see, "see.t_stop", "", 1, "",
      "Depth of field uses the f-number {have}; a T-stop marking is darker than its f-number.", "",
      true},
@@ -95,6 +99,10 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The picture is enlarged {have} times for the deliverable: it is upscaled.", ""},
     {Topic::resolve_squeeze_left, Question::resolve, "resolve.squeeze_left", "times", 2,
      "The file is still squeezed {have} times; tell editorial and post.", "", ""},
+    {Topic::resolve_scan, Question::resolve, "resolve.scan", "pixels", 0,
+     "Of the {need} scanned pixels inside the frame line {have} are counted as picture: film holds "
+     "about 165 a millimetre.",
+     "", ""},
     {Topic::resolve_squeeze_mismatch, Question::resolve, "resolve.squeeze_mismatch", "times", 2, "",
      "",
      "This recording option de-squeezes {need} times but the lens squeezes {have} times: the "
@@ -272,6 +280,7 @@ void note_see(Notes& notes, const Report& report) {
   if (see.close_focus_m && see.focus_m < *see.close_focus_m - kScaleRounding) {
     notes.add(Topic::see_close_focus, Severity::fail, see.focus_m, *see.close_focus_m);
   }
+  notes.remark_if(report.mode.squeeze > 1, Topic::see_anamorphic_depth, report.mode.squeeze);
   notes.add(Topic::see_t_stop, Severity::caution, report.see.f_number);
 }
 
@@ -308,6 +317,11 @@ void note_resolve(Notes& notes, const Plan& plan, const Report& report) {
   } else {
     notes.remark_if(resolve.recorded_squeeze > 1, Topic::resolve_squeeze_left,
                     resolve.recorded_squeeze);
+  }
+  if (report.film) {
+    notes.remark_if(report.film->frame_picture_pixels < resolve.frame_photosites,
+                    Topic::resolve_scan, report.film->frame_picture_pixels,
+                    resolve.frame_photosites);
   }
   const double stretch = raster_stretch(report);
   notes.caution_if(std::abs(stretch - 1) > kShapeTolerance, Topic::resolve_raster_shape, stretch,
@@ -364,8 +378,8 @@ void note_copies(Notes& notes, const Plan& plan, const StoreReport& store) {
   notes.caution_if(enough && plan.store.copy_places < 2, Topic::store_one_place, 1, 2);
 }
 
-void note_store(Notes& notes, const Plan& plan, const Report& report) {
-  const StoreReport& store = report.store;
+/// What a card must do for this format; film meets none.
+void note_card(Notes& notes, const Plan& plan, const StoreReport& store) {
   const double headroom = store.write_headroom.least;
   const auto cards = static_cast<double>(store.cards_in_rotation.most);
   const Severity severity = headroom < kHeadroomNeeded    ? Severity::fail
@@ -379,10 +393,15 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
     notes.add(Topic::store_minutes, have < wanted ? Severity::fail : Severity::ok, have, wanted);
   }
   notes.caution_if(!store.card_guaranteed, Topic::store_card_claim);
-  notes.remark_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
-  note_day(notes, plan, store);
   notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail,
             cards, cards);
+}
+
+void note_store(Notes& notes, const Plan& plan, const Report& report) {
+  const StoreReport& store = report.store;
+  if (!store.no_cards) note_card(notes, plan, store);
+  notes.remark_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
+  note_day(notes, plan, store);
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);
   note_copies(notes, plan, store);
   note_upload(notes, plan, store);
@@ -427,6 +446,16 @@ bool topic_standing(Topic topic) { return row_of(topic).standing; }
 std::string_view severity_key(Severity severity) {
   constexpr auto kKeys = std::to_array<std::string_view>({"ok", "caution", "fail"});
   return kKeys[static_cast<std::size_t>(severity)];
+}
+
+std::string standing_text(const std::vector<Note>& notes) {
+  std::string text;
+  for (const Note& note : notes) {
+    if (!topic_standing(note.topic)) continue;
+    text += text.empty() ? "" : " ";
+    text += note_text(note);
+  }
+  return text;
 }
 
 Severity worst_severity(const std::vector<Note>& notes, Question question) {

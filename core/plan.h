@@ -150,8 +150,8 @@ struct Storing {
   Verification verification = Verification::destination;
   std::int64_t drive_copies = 2;
   std::int64_t tape_copies = 1;
-  double travel_minutes = 20;  ///< From camera to copying station.
-  double return_minutes = 20;  ///< From station back to camera, wiped and ready.
+  double travel_minutes = 20;    ///< From camera to copying station.
+  double return_minutes = 20;    ///< From station back to camera, wiped and ready.
   std::int64_t copy_places = 2;  ///< Different places the copies are kept in.
   double hold_hours = 0;         ///< A copied card is kept until the archive confirms.
   std::int64_t spare_cards = 0;  ///< Of each camera, beside those in rotation.

@@ -144,9 +144,9 @@ void check_relations(const Plan& plan, Problems& problems) {
   const JsonPath root;
   const double focal_mm = focal_length_mm(plan.lens);
   if (plan.lens.focus_m * 1000 <= focal_mm) {
-    add_problem(problems, root.below("/lens/focus_m"), print_number(plan.lens.focus_m),
-                "a distance beyond the focal length, more than " + print_number(focal_mm / 1000) +
-                    " m");
+    add_problem(
+        problems, root.below("/lens/focus_m"), print_number(plan.lens.focus_m),
+        "a distance beyond the focal length, more than " + print_number(focal_mm / 1000) + " m");
   }
   const Rational frame = Rational(1) / plan.run.sensor_rate;
   if (plan.run.shutter_kind == ShutterKind::time && plan.run.shutter_time_s > frame) {

@@ -266,15 +266,15 @@ constexpr std::array kFields = {
         "/store/return_minutes", "Station back to camera", "min", 0, 10'080, 5, 0, 240)),
     field<&Plan::store, &Storing::copy_places>(
         number_spec("/store/copy_places", "Places the copies are kept in", "", 1, 20, 1, 1, 4)),
-    field<&Plan::store, &Storing::hold_hours>(number_spec(
-        "/store/hold_hours", "A copied card is held", "h", 0, 500, 1, 0, 72)),
+    field<&Plan::store, &Storing::hold_hours>(
+        number_spec("/store/hold_hours", "A copied card is held", "h", 0, 500, 1, 0, 72)),
     field<&Plan::store, &Storing::spare_cards>(
         number_spec("/store/spare_cards", "Spare cards, each camera", "", 0, 100, 1, 0, 6)),
     field<&Plan::store, &Storing::upload_what>(
         choice_spec("/store/upload_what", "Uploaded", kUploads)),
     field<&Plan::store, &Storing::proxy_megabits_per_s>(
-        number_spec("/store/proxy_megabits_per_s", "Data rate of the proxies", "Mbit/s",
-                    kHundredth, 10'000, 1, 1, 50)),
+        number_spec("/store/proxy_megabits_per_s", "Data rate of the proxies", "Mbit/s", kHundredth,
+                    10'000, 1, 1, 50)),
     field<&Plan::store, &Storing::upload_megabits_per_s>(
         number_spec("/store/upload_megabits_per_s", "Upload speed", "Mbit/s", kHundredth, 1'000'000,
                     10, 1, 1000)),
@@ -330,13 +330,14 @@ WIDEGATE_EVERY_MEMBER(LensChoice, kRows<LensChoice>, 0, set, focal_mm, squeeze, 
                       circle_of_confusion_mm, match);
 WIDEGATE_EVERY_MEMBER(Mandate, kRows<Mandate>, 0, photosites, photosites_across);
 WIDEGATE_EVERY_MEMBER(Running, kRows<Running>, 0, project_rate, sensor_rate, shutter_kind,
-                      shutter_angle_deg, shutter_time_s, base_angle_deg, lights, mains_hz, pulses_hz,
-                      audio_channels);
+                      shutter_angle_deg, shutter_time_s, base_angle_deg, lights, mains_hz,
+                      pulses_hz, audio_channels);
 WIDEGATE_EVERY_MEMBER(Shooting, kRows<Shooting>, 0, days, units, cameras_per_unit, by,
                       recorded_hours_per_day, script_minutes, shooting_ratio, day_hours);
 WIDEGATE_EVERY_MEMBER(Storing, kRows<Storing>, 0, container, card, link, drive, tape, checksum,
-                      verification, drive_copies, tape_copies, travel_minutes, return_minutes, copy_places, hold_hours,
-                      spare_cards, upload_what, proxy_megabits_per_s, upload_megabits_per_s, upload_share, currency, wrangler_price_per_hour,
+                      verification, drive_copies, tape_copies, travel_minutes, return_minutes,
+                      copy_places, hold_hours, spare_cards, upload_what, proxy_megabits_per_s,
+                      upload_megabits_per_s, upload_share, currency, wrangler_price_per_hour,
                       upload_price_per_terabyte);
 WIDEGATE_EVERY_MEMBER(Filming, kRows<Filming>, 0, magazine_feet, stock_price_per_foot,
                       processing_price_per_foot, scanning_price_per_foot);

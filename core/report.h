@@ -33,7 +33,7 @@ struct Headline {
   double diagonal_fov_deg = 0;
   double mode_megapixels = 0;
   double frame_megapixels = 0;  ///< Photosites inside the main frame line, in millions.
-  Span minutes_per_card;
+  Span minutes_per_card;  ///< Of a magazine, on film.
   Span data_rate_megabits_per_s;
 };
 
@@ -254,7 +254,7 @@ struct ResolveReport {
 };
 
 /// What limits the frame rate.
-enum class RateLimit { none, mode, recording, card };
+enum class RateLimit { none, mode, recording, card, camera };
 
 /// A shutter that holds whole pulses, or so nearly that nobody sees the rest.
 struct SafeShutter {
@@ -310,6 +310,7 @@ struct StoreReport {
   double audio_bytes_per_s = 0;
   Span bytes_per_s;
   Span bytes_per_minute;
+  bool no_cards = false;  ///< Film: what a card takes means nothing.
   bool card_guaranteed = false;  ///< A standard's class guarantees the card's speed.
   std::int64_t usable_card_bytes = 0;
   ByteRange frames_per_card;  ///< Whole frames; a count, not bytes.
@@ -333,11 +334,39 @@ struct StoreReport {
   ByteRange drives;      ///< Over all copies.
   double drive_gib = 0;  ///< Capacity of one, in the binary unit some computers report.
   ByteRange tapes;       ///< Over all tape copies.
-  Span tape_hours;  ///< Writing, and reading back where copies are verified.
+  Span tape_hours;       ///< Writing, and reading back where copies are verified.
   Span upload_total_bytes;
   Span upload_hours;
   Span card_cost, drive_cost, tape_cost, wrangler_cost, upload_cost;
   Span cost;
+};
+
+/// How long a length of film runs.
+struct FilmMagazine {
+  std::int64_t feet = 0;
+  double minutes = 0;
+};
+
+/// Film: stock, magazines, money, and the picture that a scan holds. From feet_per_minute on
+/// nothing holds where the frames of a foot are not known.
+struct FilmReport {
+  std::optional<double> gauge_mm;
+  std::optional<std::int64_t> perforations;  ///< Of a frame.
+  double scan_pixels_per_mm = 0;             ///< No more than these are counted as picture.
+  double frame_picture_pixels = 0;           ///< Inside the main frame line.
+  double mode_picture_pixels = 0;
+  std::optional<Rational> frames_per_foot;
+  double feet_per_minute = 0;
+  double metres_per_minute = 0;
+  std::int64_t magazine_feet = 0;
+  double magazine_minutes = 0;           ///< Running time of one.
+  std::vector<FilmMagazine> magazines;   ///< Of the lengths that stock is sold in.
+  double feet_per_day = 0;               ///< Each camera.
+  std::int64_t magazines_per_day = 0;    ///< Each camera.
+  double feet = 0;                       ///< The whole shoot.
+  double metres = 0;
+  double stock_cost = 0, processing_cost = 0, scanning_cost = 0;
+  double cost = 0;
 };
 
 /// A number of the plan or the library that a working puts in; key and words are static.
@@ -368,12 +397,14 @@ enum class Topic {
   see_close_range,
   see_widest_stop,
   see_close_focus,
+  see_anamorphic_depth,
   see_t_stop,
   resolve_mandate,
   resolve_mode_only,
   resolve_mandate_across,
   resolve_upscaled,
   resolve_squeeze_left,
+  resolve_scan,
   resolve_squeeze_mismatch,
   resolve_raster_shape,
   run_rate_ceiling,
@@ -417,6 +448,7 @@ struct Report {
   ResolveReport resolve;
   RunReport run;
   StoreReport store;
+  std::optional<FilmReport> film;  ///< Nothing for a digital camera.
   std::vector<Note> notes;
   std::vector<GivenNumber> given;  ///< See given.h.
   std::vector<GivenWord> given_words;

@@ -320,9 +320,9 @@ void visit_pulses(const Flicker& flicker, Visitor& v) {
     for (const std::string_view key : kKeys) v.nothing(key);
     return;
   }
-  const auto values = std::to_array<double>({flicker.pulses_hz->to_double(),
-                                             flicker.pulses_per_exposure, flicker.pulses_per_frame,
-                                             flicker.depth_percent, flicker.beat_hz});
+  const auto values =
+      std::to_array<double>({flicker.pulses_hz->to_double(), flicker.pulses_per_exposure,
+                             flicker.pulses_per_frame, flicker.depth_percent, flicker.beat_hz});
   for (std::size_t i = 0; i < kKeys.size(); ++i) v.number(kKeys[i], values[i]);
 }
 
@@ -352,7 +352,7 @@ void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.end_object();
 }
 
-void visit_run(const RunReport& run, Visitor& v) {
+void visit_run(const RunReport& run, bool no_cards, Visitor& v) {
   v.begin_object("run");
   v.fraction("project_rate", run.project_rate);
   v.number("project_rate_fps", run.project_rate.to_double());
@@ -373,7 +373,11 @@ void visit_run(const RunReport& run, Visitor& v) {
   }
   v.text("rate_limited_by", rate_limit_key(run.rate_limited_by));
   v.flag("rate_allowed", run.rate_allowed);
-  v.span("screen_minutes_per_card", run.screen_minutes_per_card);
+  if (no_cards) {
+    v.nothing("screen_minutes_per_card");
+  } else {
+    v.span("screen_minutes_per_card", run.screen_minutes_per_card);
+  }
   v.text("card_timecode", run.card_timecode);
   v.text("card_timecode_drop", run.card_timecode_drop);
   v.end_object();
@@ -388,6 +392,22 @@ void visit_costs(const StoreReport& store, Visitor& v) {
   v.span("cost", store.cost);
 }
 
+/// What means nothing on film.
+void visit_card(const StoreReport& store, Visitor& v) {
+  if (store.no_cards) {
+    for (const auto key : {"usable_card_bytes", "frames_per_card", "minutes_per_card",
+                           "write_headroom", "card_change_minutes"}) {
+      v.nothing(key);
+    }
+    return;
+  }
+  v.whole("usable_card_bytes", store.usable_card_bytes);
+  v.counts("frames_per_card", store.frames_per_card);
+  v.span("minutes_per_card", store.minutes_per_card);
+  v.span("write_headroom", store.write_headroom);
+  v.span("card_change_minutes", store.card_change_minutes);
+}
+
 void visit_store(const StoreReport& store, Visitor& v) {
   v.begin_object("store");
   v.counts("bytes_per_frame", store.bytes_per_frame);
@@ -395,13 +415,10 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.number("audio_bytes_per_s", store.audio_bytes_per_s);
   v.span("bytes_per_s", store.bytes_per_s);
   v.span("bytes_per_minute", store.bytes_per_minute);
-  v.whole("usable_card_bytes", store.usable_card_bytes);
-  v.counts("frames_per_card", store.frames_per_card);
-  v.span("minutes_per_card", store.minutes_per_card);
-  v.span("write_headroom", store.write_headroom);
+  v.flag("no_cards", store.no_cards);
   v.flag("card_guaranteed", store.card_guaranteed);
+  visit_card(store, v);
   v.counts("cards_per_day", store.cards_per_day);
-  v.span("card_change_minutes", store.card_change_minutes);
   v.counts("cards_in_rotation", store.cards_in_rotation);
   v.counts("cards_in_all", store.cards_in_all);
   v.flag("rotation_sustainable", store.rotation_sustainable);
@@ -425,12 +442,59 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.end_object();
 }
 
+void visit_magazines(const FilmReport& film, Visitor& v) {
+  v.whole("magazine_feet", film.magazine_feet);
+  v.number("magazine_minutes", film.magazine_minutes);
+  v.begin_list("magazines");
+  for (const FilmMagazine& magazine : film.magazines) {
+    v.begin_object("");
+    v.whole("feet", magazine.feet);
+    v.number("minutes", magazine.minutes);
+    v.end_object();
+  }
+  v.end_list();
+}
+
+void visit_film_lengths(const FilmReport& film, Visitor& v) {
+  v.fraction("frames_per_foot", *film.frames_per_foot);
+  v.number("frames_per_foot_number", film.frames_per_foot->to_double());
+  v.number("feet_per_minute", film.feet_per_minute);
+  v.number("metres_per_minute", film.metres_per_minute);
+  visit_magazines(film, v);
+  v.number("feet_per_day", film.feet_per_day);
+  v.whole("magazines_per_day", film.magazines_per_day);
+  v.number("feet", film.feet);
+  v.number("metres", film.metres);
+  v.number("stock_cost", film.stock_cost);
+  v.number("processing_cost", film.processing_cost);
+  v.number("scanning_cost", film.scanning_cost);
+  v.number("cost", film.cost);
+}
+
+void visit_film(const std::optional<FilmReport>& film, Visitor& v) {
+  if (!film) return v.nothing("film");
+  v.begin_object("film");
+  optional_number(v, "gauge_mm", film->gauge_mm);
+  if (film->perforations) {
+    v.whole("perforations", *film->perforations);
+  } else {
+    v.nothing("perforations");
+  }
+  v.flag("known", film->frames_per_foot.has_value());
+  v.number("scan_pixels_per_mm", film->scan_pixels_per_mm);
+  v.number("frame_picture_pixels", film->frame_picture_pixels);
+  v.number("mode_picture_pixels", film->mode_picture_pixels);
+  if (film->frames_per_foot) visit_film_lengths(*film, v);
+  v.end_object();
+}
+
 void visit_notes(const std::vector<Note>& notes, Visitor& v) {
   v.begin_list("notes");
   for (const Note& note : notes) {
     v.begin_object("");
     v.text("severity", severity_key(note.severity));
     v.text("topic", topic_key(note.topic));
+    v.flag("standing", topic_standing(note.topic));
     v.text("text", note_text(note));
     v.number("have", note.have);
     v.number("need", note.need);
@@ -471,6 +535,8 @@ std::string_view rate_limit_key(RateLimit limit) {
       return "recording";
     case RateLimit::card:
       return "card";
+    case RateLimit::camera:
+      return "camera";
   }
   return "none";
 }
@@ -484,8 +550,9 @@ void visit_report(const Report& report, ReportVisitor& visitor) {
   visit_cover(report.cover, visitor);
   visit_see(report.see, visitor);
   visit_resolve(report.resolve, visitor);
-  visit_run(report.run, visitor);
+  visit_run(report.run, report.store.no_cards, visitor);
   visit_store(report.store, visitor);
+  visit_film(report.film, visitor);
   visit_notes(report.notes, visitor);
   visit_given(report, visitor);
 }

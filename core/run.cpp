@@ -75,7 +75,8 @@ class SafeShutters {
   [[nodiscard]] SafeShutter of(std::int64_t n) const {
     const Rational time = Rational(n) / pulses_hz_;
     const Rational exact = Rational(kFullTurnDeg) * rate_ * time;
-    if (by_time_ || (exact * Rational(10)).whole()) return {.angle_deg = exact, .exact_deg = exact, .time_s = time};
+    if (by_time_ || (exact * Rational(10)).whole())
+      return {.angle_deg = exact, .exact_deg = exact, .time_s = time};
     const Rational angle = to_dial(exact);
     return {.angle_deg = angle, .exact_deg = exact, .time_s = time_of(angle)};
   }
@@ -239,13 +240,15 @@ std::int64_t card_bound_bytes(const Codec& codec, std::int64_t stored_bytes_per_
 }
 
 RateCeiling rate_ceiling(const SensorMode& mode, const Recording& recording, const Card& card,
-                         std::int64_t stored_bytes_per_frame) {
+                         std::int64_t stored_bytes_per_frame,
+                         std::optional<Rational> camera_rate) {
   RateCeiling ceiling;
   lower(ceiling, mode.max_rate, RateLimit::mode);
   lower(ceiling, recording.max_rate, RateLimit::recording);
   if (stored_bytes_per_frame > 0) {
     lower(ceiling, Rational(card.write_bytes_per_s, stored_bytes_per_frame), RateLimit::card);
   }
+  lower(ceiling, camera_rate, RateLimit::camera);
   return ceiling;
 }
 

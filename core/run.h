@@ -49,11 +49,11 @@ namespace widegate {
 /// Pulses and exposures of a few frames, to be drawn. Light is a share of the most there is,
 /// times are shares of the whole drawing.
 struct LightDrawing {
-  double seconds = 0;           ///< The whole drawing.
-  std::vector<float> light;     ///< At equal steps from its start to its end; level when steady.
+  double seconds = 0;        ///< The whole drawing.
+  std::vector<float> light;  ///< At equal steps from its start to its end; level when steady.
   struct Exposure {
-    float from = 0, to = 0;     ///< When the frame is exposed.
-    float collected = 0;        ///< Mean light of it.
+    float from = 0, to = 0;  ///< When the frame is exposed.
+    float collected = 0;     ///< Mean light of it.
   };
   std::vector<Exposure> frames;
 };
@@ -70,11 +70,12 @@ struct RateCeiling {
 [[nodiscard]] std::int64_t card_bound_bytes(const Codec& codec,
                                             std::int64_t stored_bytes_per_frame);
 
-/// Lowest of the mode's, the recording option's and the card's ceiling; on a tie the earlier of
-/// these is named. The card's is its write speed over the largest stored frame without audio (off
-/// speed there is none); `stored_bytes_per_frame` of 0 leaves the card out (a constant bit rate).
+/// Lowest of the mode's, the recording option's, the card's and the camera's own ceiling; on a tie
+/// the earlier of these is named. The card's is its write speed over the largest stored frame without audio (off
+/// speed there is none); `stored_bytes_per_frame` of 0 leaves the card out (a constant bit rate, film).
 [[nodiscard]] RateCeiling rate_ceiling(const SensorMode& mode, const Recording& recording,
-                                       const Card& card, std::int64_t stored_bytes_per_frame);
+                                       const Card& card, std::int64_t stored_bytes_per_frame,
+                                       std::optional<Rational> camera_rate = std::nullopt);
 
 /// Everything of the Run question but the card's running time, which evaluate() adds from Store.
 /// @param read_out_s  as for flicker_of().

@@ -72,7 +72,8 @@ struct SqueezesThere {
 };
 
 SqueezesThere squeezes_there(const SensorMode& mode, Rational squeeze) {
-  if (!mode.squeeze || *mode.squeeze == squeeze) return {.first = squeeze.to_double(), .second = {}};
+  if (!mode.squeeze || *mode.squeeze == squeeze)
+    return {.first = squeeze.to_double(), .second = {}};
   if (*mode.squeeze == Rational(1)) return {.first = 1, .second = {}};
   return {.first = 1, .second = mode.squeeze->to_double()};
 }

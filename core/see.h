@@ -29,8 +29,9 @@ struct Focused {
 /// Image size over object size for a thin lens: f / (d - f).
 [[nodiscard]] double magnification(Focused lens);
 
-/// Length in the scene that fills `extent` on the sensor: extent / magnification, at every distance.
-/// d extent / f, as tables print it, is larger by one focal length's worth: 1 % at 100 focal lengths.
+/// Length in the scene that fills `extent` on the sensor: extent / magnification, at every
+/// distance. d extent / f, as tables print it, is larger by one focal length's worth: 1 % at 100
+/// focal lengths.
 [[nodiscard]] Metres scene_extent(Millimetres extent, Focused lens);
 
 /// The way back: how far away `wanted` fills `extent`.

@@ -65,8 +65,8 @@ tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Set
   const FootageBytes bytes = setting.footage.bytes(*stream);
   const auto card =
       card_figures({.frames_per_card = *frames, .bytes_per_day = bytes.per_day}, setting.use);
-  const auto archive = archive_figures(setting.plan.store, setting.parts, bytes.total,
-                                       setting.playing_seconds);
+  const auto archive =
+      archive_figures(setting.plan.store, setting.parts, bytes.total, setting.playing_seconds);
   if (!card || !archive) return too_large;
   Figures figures{.stored_bytes = stream->frame_bytes,
                   .bytes_per_s = stream->bytes_per_s().to_double(),
@@ -161,6 +161,15 @@ CardUse card_use(const Plan& plan, const StoreParts& parts, const Footage& foota
           .spare_cards = plan.store.spare_cards};
 }
 
+/// A scan comes on drives; no card is filled, changed or copied.
+void drop_cards(StoreReport& report) {
+  report.no_cards = true;
+  report.cards_per_day = report.cards_in_rotation = report.cards_in_all = {};
+  report.rotation_sustainable = true;
+  report.offload_minutes_per_card = report.offload_hours_per_day = {};
+  report.card_cost = report.wrangler_cost = {};
+}
+
 }  // namespace
 
 tl::expected<StoreReport, StoreFault> store_report(const Plan& plan, const StoreParts& parts,
@@ -188,6 +197,7 @@ tl::expected<StoreReport, StoreFault> store_report(const Plan& plan, const Store
   report_shared(report, setting);
   report_cards(report, *light, *heavy);
   report_archive(report, *light, *heavy);
+  if (parts.film) drop_cards(report);
   report.cost = sum({report.card_cost, report.drive_cost, report.tape_cost, report.wrangler_cost,
                      report.upload_cost});
   return report;

@@ -22,9 +22,7 @@ double tape_bytes_per_s(const Storing& storing, const StoreParts& parts) {
 }
 
 /// A tape that is verified is read through once more.
-double tape_passes(Verification verification) {
-  return verification == Verification::none ? 1 : 2;
-}
+double tape_passes(Verification verification) { return verification == Verification::none ? 1 : 2; }
 
 double uploaded_bytes(const Storing& storing, double originals_bytes, double playing_seconds) {
   const double proxies = playing_seconds * storing.proxy_megabits_per_s * kMegabit / kBitsPerByte;
@@ -35,8 +33,7 @@ double uploaded_bytes(const Storing& storing, double originals_bytes, double pla
 }  // namespace
 
 std::optional<ArchiveFigures> archive_figures(const Storing& storing, const StoreParts& parts,
-                                              const Quotient& total_bytes,
-                                              double playing_seconds) {
+                                              const Quotient& total_bytes, double playing_seconds) {
   const std::int64_t tape_copies = parts.tape == nullptr ? 0 : storing.tape_copies;
   const auto drives = media(storing.drive_copies, total_bytes, parts.drive.capacity_bytes).count();
   const auto tapes =

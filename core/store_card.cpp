@@ -86,8 +86,7 @@ std::optional<CardFigures> card_figures(const CardLoad& load, const CardUse& use
     figures.rotation.cards = *all_cards;
   }
   if (*all_cards > 0) {
-    figures.rotation.cards =
-        std::max(kFewestCards, figures.rotation.cards + use.spare_cards);
+    figures.rotation.cards = std::max(kFewestCards, figures.rotation.cards + use.spare_cards);
   }
   return figures;
 }

@@ -138,8 +138,18 @@ std::string see_fault(const SeeReport& see, const Note& note) {
          short_number(see.focus_m, 2) + " m is set";
 }
 
-std::string store_words(const StoreReport& store) {
+/// On film magazines are loaded; the scan is what is stored.
+std::string film_words(const FilmReport& film, const ScaledBytes& total) {
+  if (!film.frames_per_foot) return total.text + " " + std::string(total.unit) + " of scans in all";
+  return short_number(film.magazine_minutes, 1) + " min on a magazine, " +
+         std::to_string(film.magazines_per_day) + " a day for each camera, " + total.text + " " +
+         std::string(total.unit) + " of scans in all";
+}
+
+std::string store_words(const Report& report) {
+  const StoreReport& store = report.store;
   const ScaledBytes total = scaled_bytes(store.shoot_total_bytes);
+  if (report.film) return film_words(*report.film, total);
   return span_text(store.minutes_per_card, 0) + " min on a card, " +
          span_text({static_cast<double>(store.cards_in_rotation.least),
                     static_cast<double>(store.cards_in_rotation.most)},
@@ -147,7 +157,7 @@ std::string store_words(const StoreReport& store) {
          " cards in rotation, " + total.text + " " + std::string(total.unit) + " in all";
 }
 
-std::string store_fault(const StoreReport& store, const Note& note) {
+std::string store_fault(const Report& report, const Note& note) {
   if (note.topic == Topic::store_write_headroom) {
     return note.severity == Severity::fail
                ? "The card cannot keep up: " + short_number(note.have, 2) + " times the data rate"
@@ -158,7 +168,7 @@ std::string store_fault(const StoreReport& store, const Note& note) {
            " are wanted";
   }
   if (note.topic == Topic::store_upload) {
-    return store_words(store) + "; the upload outlasts the shoot";
+    return store_words(report) + "; the upload outlasts the shoot";
   }
   if (note.topic == Topic::store_copies) {
     return note.have < 1 ? "Nothing is copied" : "There is only one copy";
@@ -167,9 +177,9 @@ std::string store_fault(const StoreReport& store, const Note& note) {
   if (note.topic == Topic::store_rotation) return "Copying cannot keep up with shooting";
   if (note.topic == Topic::store_verification) return "Copies are not verified";
   if (note.topic == Topic::store_card_claim) {
-    return store_words(store) + "; no class guarantees the card's speed";
+    return store_words(report) + "; no class guarantees the card's speed";
   }
-  return store_words(store) + "; sizes follow the picture";
+  return store_words(report) + "; sizes follow the picture";
 }
 
 std::string fault(const Report& report, Question question, const Note& note) {
@@ -189,7 +199,7 @@ std::string fault(const Report& report, Question question, const Note& note) {
     case Question::run:
       return run_fault(report.run, note);
     case Question::store:
-      return store_fault(report.store, note);
+      return store_fault(report, note);
     case Question::choose:
       break;
   }
@@ -209,7 +219,7 @@ std::string praise(const Report& report, Question question) {
     case Question::run:
       return rate_words(report.run) + ", no flicker under " + lights_words(report.run.flicker);
     case Question::store:
-      return store_words(report.store);
+      return store_words(report);
     case Question::choose:
       break;
   }
