@@ -1,9 +1,9 @@
 #include "tests/bench/evaluate_bench.h"
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/plan_check.h"
-#include "core/report_json.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/json/report_json.h"
+#include "core/plan/plan_check.h"
+#include "core/report/evaluate.h"
 #include "tests/bench/bench.h"
 
 namespace widegate::bench {

@@ -3,10 +3,10 @@
 #include <memory>
 #include <string>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
 #include "imgui.h"
 #include "tests/bench/bench.h"
-#include "web/ui.h"
+#include "web/ui/ui.h"
 
 namespace widegate::bench {
 namespace {

@@ -1,7 +1,7 @@
 // The explicit list of benchmarks. A new one: a function here (or in a file beside this one) and a
 // row below.
-#include "core/rational.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/base/rational.h"
 #include "tests/bench/bench.h"
 #include "tests/bench/evaluate_bench.h"
 #include "tests/bench/frame_bench.h"

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/choose.h"
-#include "core/smallest_change.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/choose/ranking.h"
+#include "core/choose/smallest_change.h"
 #include "tests/bench/bench.h"
 
 namespace widegate::bench {

@@ -1,6 +1,6 @@
 #include "tests/bench/store_bench.h"
 
-#include "core/store.h"
+#include "core/store/store.h"
 #include "tests/bench/bench.h"
 
 namespace widegate::bench {

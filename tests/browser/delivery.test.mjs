@@ -7,8 +7,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { after, afterEach, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
-import { Fingers, at_rest, control, mirror, reveal } from './gestures.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
+import { Fingers, at_rest, control, mirror, reveal } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const program = path.join(root, 'build/native/widegate');

@@ -8,11 +8,11 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { after, before, describe, test } from 'node:test';
-import { DIST, colour_count, keep_screenshot, policy_violations } from './harness.mjs';
-import { at_rest, box_of, control, frame_count, headline, mirror, settled_address } from './gestures.mjs';
-import { skip, start_firefox } from './firefox_harness.mjs';
-import { kept_offline, open_tab, pick, press, reload, serve, set_slider, set_text, type_into, until, value_text } from './tabs.mjs';
-import { take_new_version } from './update_story.mjs';
+import { DIST, colour_count, keep_screenshot, policy_violations } from './support/harness.mjs';
+import { at_rest, box_of, control, frame_count, headline, mirror, settled_address } from './support/gestures.mjs';
+import { skip, start_firefox } from './support/firefox_harness.mjs';
+import { kept_offline, open_tab, pick, press, reload, serve, set_slider, set_text, type_into, until, value_text } from './support/tabs.mjs';
+import { take_new_version } from './support/update_story.mjs';
 
 const FOCAL = '/lens/focal_mm';
 const CAMERA = '/format/camera';

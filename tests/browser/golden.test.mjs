@@ -7,9 +7,9 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, describe, test } from 'node:test';
-import { SHOTS, decode_png, open_site, start } from './harness.mjs';
-import { at_rest, box_of, mirror, reveal } from './gestures.mjs';
-import { difference, encode_png, thumbnail } from './pictures.mjs';
+import { SHOTS, decode_png, open_site, start } from './support/harness.mjs';
+import { at_rest, box_of, mirror, reveal } from './support/gestures.mjs';
+import { difference, encode_png, thumbnail } from './support/pictures.mjs';
 
 const GOLDEN = path.join(path.dirname(fileURLToPath(import.meta.url)), 'golden');
 const RECORD = process.env.WIDEGATE_GOLDEN === 'record';

@@ -7,8 +7,8 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
-import { at_rest, box_of, control, headline, mirror, reveal, settled_address } from './gestures.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
+import { at_rest, box_of, control, headline, mirror, reveal, settled_address } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 

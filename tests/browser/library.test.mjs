@@ -7,8 +7,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch } from './harness.mjs';
-import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './gestures.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch } from './support/harness.mjs';
+import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const SHEET = [

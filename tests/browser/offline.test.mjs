@@ -6,10 +6,10 @@ import os from 'node:os';
 import path from 'node:path';
 import { after, before, test } from 'node:test';
 import { serve_folder } from '../../tools/lib/static_server.mjs';
-import { DIST, chromium, launch_options, policy_violations, start, watch } from './harness.mjs';
-import { at_rest, control, ready, settled_address } from './gestures.mjs';
-import { load_puppeteer, open_tab, serve } from './tabs.mjs';
-import { take_new_version } from './update_story.mjs';
+import { DIST, chromium, launch_options, policy_violations, start, watch } from './support/harness.mjs';
+import { at_rest, control, ready, settled_address } from './support/gestures.mjs';
+import { load_puppeteer, open_tab, serve } from './support/tabs.mjs';
+import { take_new_version } from './support/update_story.mjs';
 
 const FOCAL = '/lens/focal_mm';
 let folder;

@@ -3,8 +3,8 @@
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { after, before, describe, test } from 'node:test';
-import { open_site, policy_violations, start } from './harness.mjs';
-import { Fingers, at_rest, box_of, control, mirror, reveal } from './gestures.mjs';
+import { open_site, policy_violations, start } from './support/harness.mjs';
+import { Fingers, at_rest, box_of, control, mirror, reveal } from './support/gestures.mjs';
 
 const SCREENS = [
   { width: 360, height: 640, ratio: 1, finger: true, other: 'keyboard' },

@@ -6,7 +6,7 @@ import path from 'node:path';
 import { test } from 'node:test';
 import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { CONTENT_SECURITY_POLICY } from '../../tools/lib/static_server.mjs';
-import { DIST } from './harness.mjs';
+import { DIST } from './support/harness.mjs';
 
 const names = fs.readdirSync(DIST);
 const plain = names.filter((name) => !/\.(br|gz)$/.test(name));

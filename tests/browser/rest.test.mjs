@@ -2,8 +2,8 @@
 // browser without WebGL 2.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, decode_png, open_site, policy_violations, start, watch } from './harness.mjs';
-import { at_rest, control, frame_count, headline, mirror, ready, reload, settled_address } from './gestures.mjs';
+import { DEVICES, decode_png, open_site, policy_violations, start, watch } from './support/harness.mjs';
+import { at_rest, control, frame_count, headline, mirror, ready, reload, settled_address } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 

@@ -2,8 +2,8 @@
 // circle, samples under the magnifier, a lost drawing context.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, decode_png, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
-import { Fingers, at_rest, box_of, control, frame_count } from './gestures.mjs';
+import { DEVICES, decode_png, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
+import { Fingers, at_rest, box_of, control, frame_count } from './support/gestures.mjs';
 
 let site;
 before(async () => { site = await start(); });

@@ -4,8 +4,8 @@
 // WIDEGATE_README_PICTURE=docs/screenshot.png node --test tests/browser/screens.test.mjs   also takes README's picture.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, colour_count, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
-import { at_rest, box_of, mirror, reveal } from './gestures.mjs';
+import { DEVICES, colour_count, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
+import { at_rest, box_of, mirror, reveal } from './support/gestures.mjs';
 
 const SCREENS = [
   { width: 360, height: 640, ratio: 2, finger: true },

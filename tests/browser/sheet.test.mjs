@@ -7,8 +7,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { DEVICES, open_site, policy_violations, start } from './harness.mjs';
-import { at_rest } from './gestures.mjs';
+import { DEVICES, open_site, policy_violations, start } from './support/harness.mjs';
+import { at_rest } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const widegate = path.join(root, 'build/native/widegate');

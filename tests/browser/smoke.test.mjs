@@ -2,7 +2,7 @@
 // nothing in the console, nothing against the content security policy, and no request to any other host.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
 
 for (const prefix of ['/', '/some/where/deep/']) describe(`served at ${prefix}`, () => {
   let site;

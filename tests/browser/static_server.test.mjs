@@ -4,7 +4,7 @@ import fs from 'node:fs';
 import http from 'node:http';
 import { after, before, test } from 'node:test';
 import { serve_folder } from '../../tools/lib/static_server.mjs';
-import { DIST } from './harness.mjs';
+import { DIST } from './support/harness.mjs';
 
 let site;
 before(async () => { site = await serve_folder({ root: DIST, prefix: '/sub/' }); });

@@ -1,8 +1,8 @@
 // Fingers on a phone: taps, sliders, scrolling with inertia, pinching; and a mouse with its wheel.
 import assert from 'node:assert/strict';
 import { after, afterEach, before, beforeEach, describe, test } from 'node:test';
-import { DEVICES, decode_png, open_site, policy_violations, start } from './harness.mjs';
-import { Fingers, at_rest, box_of, control, frame_count, headline, mirror, reload, reveal } from './gestures.mjs';
+import { DEVICES, decode_png, open_site, policy_violations, start } from './support/harness.mjs';
+import { Fingers, at_rest, box_of, control, frame_count, headline, mirror, reload, reveal } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 const PROTECTION = '/deliverable/frame_lines/0/protection';

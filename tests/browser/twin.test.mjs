@@ -4,8 +4,8 @@ import assert from 'node:assert/strict';
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './harness.mjs';
-import { at_rest, box_of, control, headline, mirror } from './gestures.mjs';
+import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
+import { at_rest, box_of, control, headline, mirror } from './support/gestures.mjs';
 
 const require = createRequire(new URL('../../tools/package.json', import.meta.url));
 

@@ -1,8 +1,8 @@
 // Typing: a real text field over the drawn value, with the number pad, commas, steps, Escape; and from the keyboard.
 import assert from 'node:assert/strict';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, open_site, policy_violations, start } from './harness.mjs';
-import { Fingers, at_rest, control, reveal } from './gestures.mjs';
+import { DEVICES, open_site, policy_violations, start } from './support/harness.mjs';
+import { Fingers, at_rest, control, reveal } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 

@@ -4,9 +4,10 @@
 #include <cstdlib>
 #include <string_view>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/field.h"
+#include "core/base/plain_text.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/field/field.h"
+#include "core/report/evaluate.h"
 
 namespace {
 

@@ -5,13 +5,13 @@
 #include <cstdlib>
 #include <string_view>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/fdl/apply_document.h"
-#include "core/fdl/plan_export.h"
-#include "core/fdl/plan_import.h"
-#include "core/fdl/read.h"
-#include "core/fdl/write.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/fdl/apply_document.h"
+#include "core/handover/fdl/plan_export.h"
+#include "core/handover/fdl/plan_import.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/write.h"
+#include "core/report/evaluate.h"
 
 namespace {
 

@@ -4,10 +4,11 @@
 #include <cstdlib>
 #include <string_view>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/field.h"
-#include "core/plan_json.h"
+#include "core/base/plain_text.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/field/field.h"
+#include "core/plan/plan_json.h"
+#include "core/report/evaluate.h"
 
 namespace {
 

@@ -4,10 +4,10 @@
 #include <cstdlib>
 #include <string>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/report_json.h"
-#include "tests/core/random_plans.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/json/report_json.h"
+#include "core/report/evaluate.h"
+#include "tests/core/support/random_plans.h"
 
 int main(int argc, char** argv) {
   const int count = argc > 1 ? std::atoi(argv[1]) : 0;

@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/problem.h"
+#include "core/base/problem.h"
 
 namespace widegate::cli {
 

@@ -1,8 +1,8 @@
 #include "tools/cli/plan_source.h"
 
-#include "core/catalogue_json.h"
-#include "core/plan_fields.h"
-#include "core/plan_json.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/plan/plan_fields.h"
+#include "core/plan/plan_json.h"
 #include "tools/cli/files.h"
 
 namespace widegate::cli {

@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "core/catalogue.h"
-#include "core/plan.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
 
 namespace widegate::cli {
 

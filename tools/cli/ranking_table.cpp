@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cstdint>
 
-#include "core/plan_fields.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/plan/plan_fields.h"
 #include "tools/cli/text_table.h"
 
 namespace widegate::cli {

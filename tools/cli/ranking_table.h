@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "core/choose.h"
-#include "core/plan.h"
-#include "core/smallest_change.h"
+#include "core/choose/ranking.h"
+#include "core/choose/smallest_change.h"
+#include "core/plan/plan.h"
 
 namespace widegate::cli {
 

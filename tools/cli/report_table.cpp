@@ -2,9 +2,9 @@
 
 #include <cmath>
 
-#include "core/notes.h"
-#include "core/sheet_text.h"
-#include "core/text.h"
+#include "core/base/number_text.h"
+#include "core/handover/sheet/sheet_text.h"
+#include "core/report/notes.h"
 #include "tools/cli/text_table.h"
 
 namespace widegate::cli {
@@ -237,8 +237,8 @@ void add_film(TextTable& table, const FilmReport& film, const std::string& curre
                                        " pixels inside the frame line, at most " +
                                        print_number(film.scan_pixels_per_mm) + " a millimetre");
   if (!film.frames_per_foot) return table.row("A minute", "not known: frames on a foot not said");
-  table.row("A minute", with_unit(film.feet_per_minute, 1, "ft, ") +
-                            with_unit(film.metres_per_minute, 1, "m"));
+  table.row("A minute",
+            with_unit(film.feet_per_minute, 1, "ft, ") + with_unit(film.metres_per_minute, 1, "m"));
   for (const FilmMagazine& magazine : film.magazines) {
     table.row("  " + std::to_string(magazine.feet) + " ft", with_unit(magazine.minutes, 1, "min"));
   }
@@ -249,9 +249,8 @@ void add_film(TextTable& table, const FilmReport& film, const std::string& curre
   const auto price = [&](double cost) {
     return cost > 0 ? with_unit(cost, 0, currency) : std::string("no price");
   };
-  table.row("Stock, processing, scan", price(film.stock_cost) + "; " +
-                                           price(film.processing_cost) + "; " +
-                                           price(film.scanning_cost));
+  table.row("Stock, processing, scan", price(film.stock_cost) + "; " + price(film.processing_cost) +
+                                           "; " + price(film.scanning_cost));
 }
 
 void add_store(TextTable& table, const StoreReport& store, const std::string& currency) {

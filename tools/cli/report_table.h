@@ -3,9 +3,9 @@
 
 #include <string>
 
-#include "core/catalogue.h"
-#include "core/plan.h"
-#include "core/report.h"
+#include "core/catalogue/catalogue.h"
+#include "core/plan/plan.h"
+#include "core/report/report.h"
 
 namespace widegate::cli {
 

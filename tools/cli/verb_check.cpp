@@ -1,12 +1,12 @@
 // widegate check FILE...: what is wrong with plans, catalogues and framing decision lists.
 #include <algorithm>
 
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/fdl/read.h"
-#include "core/json_text.h"
-#include "core/notes.h"
-#include "core/plan_json.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/encode/json_text.h"
+#include "core/handover/fdl/read.h"
+#include "core/plan/plan_json.h"
+#include "core/report/evaluate.h"
+#include "core/report/notes.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"

@@ -1,8 +1,8 @@
 // widegate evaluate PLAN.json: everything that follows from a plan, as a table or as JSON.
 #include <algorithm>
 
-#include "core/evaluate.h"
-#include "core/report_json.h"
+#include "core/handover/json/report_json.h"
+#include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/report_table.h"

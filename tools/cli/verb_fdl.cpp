@@ -2,14 +2,14 @@
 // canvas templates. What the words mean is in docs/fdl.md.
 #include <cstdio>
 
-#include "core/evaluate.h"
-#include "core/fdl/apply_document.h"
-#include "core/fdl/delivery.h"
-#include "core/fdl/plan_export.h"
-#include "core/fdl/plan_import.h"
-#include "core/fdl/read.h"
-#include "core/fdl/write.h"
-#include "core/plan_json.h"
+#include "core/handover/fdl/apply_document.h"
+#include "core/handover/fdl/plan_export.h"
+#include "core/handover/fdl/plan_import.h"
+#include "core/handover/fdl/read.h"
+#include "core/handover/fdl/template_library.h"
+#include "core/handover/fdl/write.h"
+#include "core/plan/plan_json.h"
+#include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"

@@ -2,9 +2,9 @@
 // plan of a link.
 #include <cstdio>
 
-#include "core/link.h"
-#include "core/plan_json.h"
-#include "core/qr_svg.h"
+#include "core/encode/qr_svg.h"
+#include "core/handover/link/link.h"
+#include "core/plan/plan_json.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"

@@ -6,10 +6,10 @@
 #include <span>
 #include <vector>
 
-#include "core/choose.h"
-#include "core/ranking_csv.h"
-#include "core/ranking_json.h"
-#include "core/smallest_change.h"
+#include "core/choose/ranking.h"
+#include "core/choose/smallest_change.h"
+#include "core/handover/json/ranking_json.h"
+#include "core/handover/table/ranking_csv.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/progress.h"

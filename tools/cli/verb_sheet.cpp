@@ -1,11 +1,11 @@
 // widegate sheet PLAN.json: the printed sheet. widegate chart PLAN.json: the frame-line chart.
 #include <map>
 
-#include "core/chart.h"
-#include "core/chart_png.h"
-#include "core/evaluate.h"
-#include "core/link.h"
-#include "core/sheet.h"
+#include "core/handover/chart/chart.h"
+#include "core/handover/chart/chart_png.h"
+#include "core/handover/link/link.h"
+#include "core/handover/sheet/sheet.h"
+#include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"

@@ -2,10 +2,10 @@
 // spreadsheet.
 #include <map>
 
-#include "core/choose.h"
-#include "core/evaluate.h"
-#include "core/plan_csv.h"
-#include "core/ranking_csv.h"
+#include "core/choose/ranking.h"
+#include "core/handover/table/ranking_csv.h"
+#include "core/handover/table/storage_csv.h"
+#include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"

@@ -1,8 +1,8 @@
 // widegate why PLAN.json [KEY...]: how the numbers of a report came about, as text or JSON.
 #include <nlohmann/json.hpp>
 
-#include "core/evaluate.h"
-#include "core/working.h"
+#include "core/report/evaluate.h"
+#include "core/report/working.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"

@@ -2,7 +2,7 @@
 # taken out. Run as: cmake -DOUT=file.cpp -DFOLDER=core/catalogue -P embed_texts.cmake
 file(GLOB files ${FOLDER}/*.json)
 list(SORT files)
-set(source "// Generated from core/catalogue/*.json; edit those.\n#include \"core/catalogue_data.h\"\n\n")
+set(source "// Generated from core/catalogue/*.json; edit those.\n#include \"core/catalogue/built_in_data.h\"\n\n")
 string(APPEND source "namespace widegate {\nnamespace {\n\nconstexpr std::string_view kTexts[] = {\n")
 foreach(file IN LISTS files)
   file(READ "${file}" text)

@@ -1,5 +1,5 @@
-#include "core/catalogue_fields.h"
-#include "core/catalogue_object.h"
+#include "core/catalogue/catalogue_fields.h"
+#include "core/catalogue/catalogue_object.h"
 #include "tools/schema/schema.h"
 
 namespace widegate::schema {

@@ -1,4 +1,4 @@
-#include "core/field_json.h"
+#include "core/field/field_json.h"
 #include "tools/schema/schema.h"
 
 namespace widegate::schema {

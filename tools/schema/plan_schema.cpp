@@ -1,5 +1,5 @@
-#include "core/field_json.h"
-#include "core/plan_fields.h"
+#include "core/field/field_json.h"
+#include "core/plan/plan_fields.h"
 #include "tools/schema/schema.h"
 
 namespace widegate::schema {

@@ -1,9 +1,9 @@
 // The report's schema is collected, not written: the reports of plans that between them have every
 // kind of figure are walked, and what was met at each key is put together.
-#include "core/catalogue_json.h"
-#include "core/evaluate.h"
-#include "core/plan_fields.h"
-#include "core/report_fields.h"
+#include "core/catalogue/catalogue_json.h"
+#include "core/plan/plan_fields.h"
+#include "core/report/evaluate.h"
+#include "core/report/report_fields.h"
 #include "tools/schema/schema.h"
 
 namespace widegate::schema {

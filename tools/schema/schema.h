@@ -1,8 +1,8 @@
 // The published JSON Schemas (2020-12), made from the same tables that read and check documents.
 #pragma once
 
-#include "core/field.h"
-#include "core/json_text.h"
+#include "core/encode/json_text.h"
+#include "core/field/field.h"
 
 namespace widegate::schema {
 

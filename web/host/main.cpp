@@ -11,13 +11,13 @@
 #include <utility>
 #include <vector>
 
-#include "core/catalogue_json.h"
+#include "core/catalogue/catalogue_json.h"
+#include "web/door/mirror_text.h"
 #include "web/host/inbox.h"
 #include "web/host/renderer.h"
 #include "web/host/web_platform.h"
-#include "web/mirror_text.h"
-#include "web/touch.h"
-#include "web/ui.h"
+#include "web/ui/touch.h"
+#include "web/ui/ui.h"
 
 namespace widegate {
 namespace {

@@ -2,7 +2,7 @@
 // first drawn and again after a lost context.
 #pragma once
 
-#include "web/scene_quad.h"
+#include "web/door/scene_quad.h"
 
 struct ImVec4;
 struct ImDrawData;

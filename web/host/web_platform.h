@@ -2,7 +2,7 @@
 // (Module.host in web/shell). Strings travel as UTF-8; nothing here keeps state.
 #pragma once
 
-#include "web/platform.h"
+#include "web/door/platform.h"
 
 namespace widegate {
 

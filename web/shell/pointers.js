@@ -1,4 +1,4 @@
-// Pointer and wheel events of the canvas, handed on as they are; what they mean is decided in web/touch.cpp.
+// Pointer and wheel events of the canvas, handed on as they are; what they mean is decided in web/ui/touch.cpp.
 
 const KINDS = { mouse: 0, touch: 1, pen: 2 };
 const DOWN = 0;

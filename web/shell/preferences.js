@@ -8,7 +8,7 @@ const QUERIES = {
   forced: '(forced-colors: active)',
 };
 
-// In the order of SystemColours (web/ui.h).
+// In the order of SystemColours (web/ui/ui.h).
 const SYSTEM_COLOURS = ['Canvas', 'CanvasText', 'ButtonFace', 'ButtonText', 'Highlight', 'HighlightText', 'GrayText'];
 
 /** A CSS system colour as 0xRRGGBB, through the computed style of a probe element. */

@@ -36,7 +36,7 @@ export class Program {
     this.module._wg_preferences(+dark, +contrast, +reduced_motion, +coarse);
   }
 
-  /** A list of seven colours 0xRRGGBB in the order of SystemColours (web/ui.h), or null. */
+  /** A list of seven colours 0xRRGGBB in the order of SystemColours (web/ui/ui.h), or null. */
   forced_colours(colours) {
     this.module._wg_forced_colours(colours ? 1 : 0, ...(colours || [0, 0, 0, 0, 0, 0, 0]));
   }

@@ -1,19 +1,19 @@
 // Starts the program on the page and ties its parts together. The compiled script (widegate_web.js) follows this one
 // and finds window.Module prepared.
-import { BackWay } from './back.js';
-import { Entry } from './entry.js';
+import { BackWay } from './back_button.js';
+import { Entry } from './text_entry.js';
 import { Frames } from './frames.js';
 import { watch_keys } from './keys.js';
 import { show_message } from './message.js';
 import { keep_offline } from './offline.js';
-import { make_outside } from './outside.js';
+import { make_outside } from './platform_calls.js';
 import { watch_pointers } from './pointers.js';
 import { watch_preferences } from './preferences.js';
 import { Program } from './program.js';
 import { Storage } from './storage.js';
-import { Surface } from './surface.js';
-import { Twin } from './twin.js';
-import { start_views } from './views.js';
+import { Surface } from './canvas_size.js';
+import { Twin } from './page_controls.js';
+import { start_views } from './view_switch.js';
 
 const MIRROR_PAUSE_MS = 120;
 const CURSORS = ['default', 'text', 'move', 'ns-resize', 'ew-resize', 'nesw-resize', 'nwse-resize', 'pointer', 'wait', 'progress', 'not-allowed'];

@@ -1,0 +1,164 @@
+#include "core/plan/plan_json.h"
+
+#include "core/base/number_text.h"
+#include "core/catalogue/catalogue_object.h"
+#include "core/field/field_json.h"
+#include "core/plan/plan_check.h"
+#include "core/plan/plan_fields.h"
+
+namespace widegate {
+namespace {
+
+constexpr std::string_view kVersionKey = "widegate_plan";
+constexpr std::int64_t kVersion = 1;
+constexpr std::string_view kOwnPointer = "/own";
+
+/// The row with exactly this pattern ("#" and all), or nullptr.
+const FieldInfo* row_of(std::string_view pattern) {
+  for (const FieldInfo& info : plan_fields()) {
+    if (info.pointer == pattern) return &info;
+  }
+  return nullptr;
+}
+
+/// The keys that may stand in the object at `pattern`.
+std::string known_keys(std::string_view pattern) {
+  std::string keys;
+  std::string_view last;
+  const auto add = [&](std::string_view pointer) {
+    if (!pointer.starts_with(pattern) || pointer.size() <= pattern.size()) return;
+    std::string_view key = pointer.substr(pattern.size() + 1);
+    key = key.substr(0, key.find('/'));
+    if (pointer[pattern.size()] != '/' || key == last || key == "#") return;
+    keys += (keys.empty() ? "" : ", ") + std::string(key);
+    last = key;
+  };
+  if (pattern.empty()) keys = kVersionKey;
+  for (const FieldInfo& info : plan_fields()) add(info.pointer);
+  for (const std::string_view pointer : {kCamerasPointer, kOwnPointer}) add(pointer);
+  return keys;
+}
+
+/// Walks a document and writes what it finds into a plan.
+class PlanReader {
+ public:
+  [[nodiscard]] Plan read(const Json& document) {
+    const JsonPath root;
+    const bool readable = is_object(document, root, problems_) &&
+                          version_readable(document, kVersionKey, kVersion, problems_);
+    if (readable) read_object(document, "", root);
+    return std::move(plan_);
+  }
+  [[nodiscard]] Problems take_problems() { return std::move(problems_); }
+
+ private:
+  /// `pattern` is the object's place in terms of the table's pointers.
+  void read_object(const Json& object, const std::string& pattern, const JsonPath& path) {
+    for (const auto& member : object.items()) {
+      const JsonPath at = path.member(member.key());
+      const bool plain = member.key().find_first_of("/~#") == std::string::npos;
+      if (plain && read_member(member.value(), pattern + "/" + member.key(), at)) continue;
+      add_unknown_key(problems_, at, member.value(), known_keys(pattern));
+    }
+  }
+
+  /// False when there is nothing of this name.
+  bool read_member(const Json& json, const std::string& pattern, const JsonPath& path) {
+    if (pattern.substr(1) == kVersionKey) return true;
+    if (pattern == kFrameLinesPointer) return read_frame_lines(json, path);
+    if (pattern == kCamerasPointer) return read_cameras(json, path);
+    if (pattern == kOwnPointer) {
+      plan_.own = catalogue_from_object(json, "", path, problems_);
+      return true;
+    }
+    if (const FieldInfo* info = row_of(pattern)) {
+      const auto value = value_from_json(*info, json, path, problems_);
+      if (value) info->write(plan_, line_, *value);
+      return true;
+    }
+    if (known_keys(pattern).empty()) return false;
+    if (is_object(json, path, problems_)) read_object(json, pattern, path);
+    return true;
+  }
+
+  bool read_frame_lines(const Json& json, const JsonPath& path) {
+    if (!is_list(json, path, problems_)) return true;
+    if (json.empty() || json.size() > kMaxFrameLines) {
+      add_problem(problems_, path, "a list of " + std::to_string(json.size()),
+                  "a list of 1 to " + std::to_string(kMaxFrameLines) + " frame lines");
+      return true;
+    }
+    plan_.deliverable.frame_lines.assign(json.size(), FrameLine{});
+    for (line_ = 0; line_ < json.size(); ++line_) {
+      const JsonPath at = path.item(line_);
+      if (!is_object(json[line_], at, problems_)) continue;
+      read_object(json[line_], std::string(kFrameLinesPointer) + "/#", at);
+    }
+    line_ = 0;
+    return true;
+  }
+
+  bool read_cameras(const Json& json, const JsonPath& path) {
+    if (!is_list(json, path, problems_)) return true;
+    for (std::size_t i = 0; i < json.size(); ++i) {
+      if (json[i].is_string()) {
+        plan_.choose.cameras.push_back(json[i].get<std::string>());
+      } else {
+        add_problem(problems_, path.item(i), shown_json(json[i]), "a camera id");
+      }
+    }
+    return true;
+  }
+
+  Plan plan_;
+  Problems problems_;
+  std::size_t line_ = 0;  ///< Frame line that "#" stands for.
+};
+
+/// The value at a pointer, made on the way: digits step into a list (one past its end adds an
+/// item), anything else into an object.
+Json& place_at(Json& document, std::string_view pointer) {
+  Json* at = &document;
+  while (!pointer.empty()) {
+    pointer.remove_prefix(1);
+    const std::string_view step = pointer.substr(0, pointer.find('/'));
+    pointer.remove_prefix(step.size());
+    const auto index = parse_rational(step);
+    at = index ? &(*at)[static_cast<std::size_t>(index->num())] : &(*at)[std::string(step)];
+  }
+  return *at;
+}
+
+}  // namespace
+
+Checked<Plan> plan_from_json(std::string_view text, const Catalogue& catalogue) {
+  const Checked<Json> document = parse_json(text);
+  if (!document) return tl::make_unexpected(document.error());
+  PlanReader reader;
+  Plan plan = reader.read(*document);
+  Problems problems = reader.take_problems();
+  if (problems.empty()) problems = check_plan(plan, catalogue);
+  if (!problems.empty()) return tl::make_unexpected(std::move(problems));
+  return plan;
+}
+
+std::string plan_to_json(const Plan& plan) {
+  Json document = Json::object();
+  document[std::string(kVersionKey)] = kVersion;
+  for (const FieldInfo& info : plan_fields()) {
+    if (per_frame_line(info)) continue;
+    place_at(document, info.pointer) = value_to_json(info, info.read(plan, 0));
+  }
+  for (std::size_t line = 0; line < plan.deliverable.frame_lines.size(); ++line) {
+    for (const FieldInfo& info : plan_fields()) {
+      if (!per_frame_line(info)) continue;
+      place_at(document, pointer_of(info, line)) = value_to_json(info, info.read(plan, line));
+    }
+  }
+  place_at(document, kCamerasPointer) = plan.choose.cameras;
+  Json& own = document["own"] = Json::object();
+  add_catalogue(own, plan.own);
+  return print_json(document);
+}
+
+}  // namespace widegate

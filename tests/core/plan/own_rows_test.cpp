@@ -1,0 +1,142 @@
+// Libraries of one's own: out and in again, carried by plans; and the list of kept plans.
+#include "core/plan/carried_rows.h"
+
+#include <doctest/doctest.h>
+
+#include "core/catalogue/catalogue_json.h"
+#include "core/handover/link/link.h"
+#include "core/plan/kept_plans.h"
+#include "core/plan/plan_check.h"
+#include "tests/core/support/random_plans.h"
+
+namespace {
+
+using namespace widegate;
+
+const Catalogue& library() {
+  static const Catalogue kLibrary = built_in_catalogue().value_or(Catalogue{});
+  return kLibrary;
+}
+
+/// A plan that uses the camera, card and lenses of a random library, and carries none of them.
+Plan plan_with(const Catalogue& own) {
+  Plan plan;
+  const Camera& camera = own.cameras.front();
+  const SensorMode& mode = camera.modes.back();
+  const Recording& recording = mode.recordings.back();
+  plan.format = {camera.id, mode.id, recording.id, recording.codecs.front()};
+  plan.lens.set = own.lens_sets.front().id;
+  plan.store.card = own.cards.front().id;
+  return plan;
+}
+
+/// Random libraries out and in again as documents, and as links of plans that use them.
+void round_trips(int rounds) {
+  testing::Dice dice(5);
+  for (int i = 0; i < rounds; ++i) {
+    const Catalogue own = testing::random_library(dice);
+    const auto read = catalogue_from_json(catalogue_to_json(own), library());
+    REQUIRE(read.has_value());
+    REQUIRE(*read == own);
+    const Plan plan = plan_with(own);
+    const Plan carrying = carrying_plan(plan, own);
+    // A plan by itself is complete: the other device has the built-in library only.
+    if (!check_plan(carrying, library()).empty()) continue;
+    const auto opened = plan_from_link(plan_to_link(carrying), library());
+    REQUIRE(opened.has_value());
+    REQUIRE(*opened == carrying);
+    REQUIRE(lightened_plan(*opened, own) == plan);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("random libraries come back from documents, and from links of plans that use them") {
+  round_trips(1'000);
+}
+
+// A test of its own in CMakeLists.txt, natively: it takes a minute or two.
+TEST_CASE("a hundred thousand random libraries come back" * doctest::skip()) {
+  round_trips(100'000);
+}
+
+TEST_CASE("a plan takes along what it uses, and nothing else") {
+  testing::Dice dice(6);
+  const Catalogue own = testing::random_library(dice);
+  const Plan plan = plan_with(own);
+  const Catalogue used = rows_in_use(plan, own);
+  CHECK(used.cameras == own.cameras);
+  CHECK(used.cards == own.cards);
+  CHECK(used.lens_sets == own.lens_sets);
+  CHECK(used.drives.empty());
+  CHECK(is_empty(rows_in_use(Plan{}, own)));
+  CHECK(is_empty(rows_in_use(carrying_plan(plan, own), own)));
+  CHECK(carrying_plan(carrying_plan(plan, own), own) == carrying_plan(plan, own));
+  Plan ranked;
+  ranked.choose.cameras = {own.cameras.front().id};
+  CHECK(rows_in_use(ranked, own).cameras == own.cameras);
+}
+
+TEST_CASE("a plan keeps its own version of a row that the library has otherwise") {
+  testing::Dice dice(7);
+  const Catalogue own = testing::random_library(dice);
+  Catalogue changed = own;
+  changed.cards.front().price += 1;
+  const Plan carrying = carrying_plan(plan_with(own), own);
+  const Plan light = lightened_plan(carrying, changed);
+  CHECK(light.own.cameras.empty());
+  CHECK(light.own.cards == own.cards);
+  CHECK(carrying_plan(light, changed).own.cards == own.cards);
+  CHECK(rows_also_in(light.own, changed).cards == own.cards);
+  CHECK(is_empty(rows_not_in(light.own, changed)));
+  CHECK(rows_not_in(own, Catalogue{}) == own);
+}
+
+TEST_CASE("plans are kept by name, and no id comes twice") {
+  PlanShelf shelf;
+  const auto first = add_plan(shelf, "One", "1.a");
+  const auto second = add_plan(shelf, "Two", "1.b");
+  CHECK(first != second);
+  std::int64_t edition = 1;
+  CHECK(keep_plan(shelf, first, edition, "One", "1.c") == Kept::done);
+  CHECK(edition == 2);
+  CHECK(keep_plan(shelf, first, edition, "One", "1.c") == Kept::same);
+  std::int64_t stale = 1;
+  CHECK(keep_plan(shelf, first, stale, "One", "1.d") == Kept::changed);
+  CHECK(find_plan(shelf, first)->link == "1.c");
+  const KeptPlan removed = *find_plan(shelf, first);
+  CHECK(remove_plan(shelf, first));
+  CHECK_FALSE(remove_plan(shelf, first));
+  CHECK(keep_plan(shelf, first, edition, "One", "1.e") == Kept::gone);
+  CHECK(add_plan(shelf, "Three", "1.f") > second);
+  restore_plan(shelf, removed);
+  restore_plan(shelf, removed);
+  CHECK(shelf.plans.size() == 3);
+  CHECK(shelf.plans.front() == removed);
+  const auto read = shelf_from_json(shelf_to_json(shelf));
+  REQUIRE(read.has_value());
+  CHECK(*read == shelf);
+  while (add_plan(shelf, "More", "1.x") != 0) continue;
+  CHECK(shelf.plans.size() == kMaxKeptPlans);
+}
+
+TEST_CASE("a damaged list of plans is refused") {
+  const char* rows[] = {
+      "",
+      "[]",
+      "{}",
+      R"({"widegate_plans":2,"next_id":1,"plans":[]})",
+      R"({"widegate_plans":1,"plans":[]})",
+      R"({"widegate_plans":1,"next_id":1})",
+      R"({"widegate_plans":1,"next_id":1,"plans":{}})",
+      R"({"widegate_plans":1,"next_id":1,"plans":[3]})",
+      R"({"widegate_plans":1,"next_id":1,"plans":[{"id":1,"edition":1,"title":"a","link":"b"}]})",
+      R"({"widegate_plans":1,"next_id":9,"plans":[{"id":0,"edition":1,"title":"a","link":"b"}]})",
+      R"({"widegate_plans":1,"next_id":9,"plans":[{"id":1,"edition":1,"title":1,"link":"b"}]})",
+      R"({"widegate_plans":1,"next_id":9,"plans":[{"id":1,"edition":1,"title":"\n","link":"b"}]})",
+  };
+  for (const char* row : rows) {
+    CAPTURE(row);
+    CHECK_FALSE(shelf_from_json(row).has_value());
+  }
+}

@@ -1,6 +1,0 @@
-// Not compiled: what tools/check_layers.py must refuse in core/.
-#pragma once
-#include <imgui.h>
-#include <chrono>
-
-#include "web/ui.h"

@@ -1,0 +1,1 @@
+// Not compiled: a folder of tests that mirrors none of the code.

@@ -1,0 +1,106 @@
+// What the screen remembers between frames that is not part of the plan: what is open, focused,
+// scrolled to, zoomed. Plain data.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "web/door/scene_quad.h"
+#include "web/look/scroll_anchor.h"
+#include "web/look/theme.h"
+#include "web/state/comparison_state.h"
+#include "web/state/delivery_state.h"
+#include "web/state/library_state.h"
+
+namespace widegate {
+
+/// Which formats are listed.
+enum class RankingPart { passing, trade_offs, rejected };
+
+/// Formats listed until more are asked for.
+inline constexpr std::size_t kFormatsAtFirst = 6;
+
+/// A control being typed into.
+struct Typing {
+  std::string id;
+  std::string before;  ///< Text of the value when typing began.
+  std::string draft;   ///< What has been typed so far.
+  RectPx rect;         ///< Of the field, in the last frame.
+};
+
+/// A slider being dragged.
+struct SliderDrag {
+  std::string id;
+  float start_x = 0;       ///< Pointer, CSS pixels.
+  double start_place = 0;  ///< Of the grab, 0 to 1.
+};
+
+/// What the picture shows.
+enum class PictureKind { sensor, scene, comparison };
+
+/// The drawing's own view.
+struct PictureState {
+  float zoom = 1;   ///< 1 shows everything.
+  float pan_x = 0;  ///< Of the content, CSS pixels.
+  float pan_y = 0;
+  float desqueeze = 0;      ///< 0 as on the sensor, 1 as it will be seen.
+  bool desqueezed = false;  ///< Where `desqueeze` is heading.
+  std::string selected;     ///< Key of the outline that is read out; empty for none.
+  PictureKind shows = PictureKind::sensor;
+  SceneKind scene = SceneKind::chart;
+  bool magnified = false;                ///< The magnifier is open.
+  float spot_x = 0.02F, spot_y = 0.03F;  ///< What it looks at; the mode runs from -1 to 1.
+};
+
+/// How high a section was when it was last drawn, CSS pixels.
+struct PanelHeight {
+  std::string_view id;  ///< Of a row of panels(), which is static.
+  float height = 0;
+};
+
+struct PanelState {
+  ThemeChoice theme = ThemeChoice::system;
+  ThemeChoice theme_before = ThemeChoice::system;  ///< To go back to from sunlight.
+  std::string open_choice;    ///< Control whose picker is open; empty for none.
+  std::string open_working;   ///< Key of the figure whose working is shown; empty for none.
+  std::string sheet_before;   ///< What lay over the screen in the last frame.
+  bool sheet_opened = false;  ///< It was opened in this frame.
+  std::string asked_plan;     ///< Kept plan that was chosen in this frame.
+  std::string asked_action;   ///< Action that was pressed in this frame.
+  std::optional<Typing> typing;
+  std::optional<SliderDrag> drag;
+  std::string focus;                   ///< Control with the page's keyboard focus.
+  bool reveal_focus = false;           ///< Scroll to it in the next frame.
+  std::string jump;                    ///< Section to scroll to in the next frame.
+  std::string current;                 ///< Section at the top of the column.
+  ScrollAnchor anchor;                 ///< Where the column stands.
+  std::vector<PanelHeight> heights;    ///< Of the sections, as they were last drawn.
+  std::vector<std::string> open_more;  ///< Sections whose further controls are shown.
+  RankingPart ranking_part = RankingPart::passing;
+  std::size_t formats_shown = kFormatsAtFirst;  ///< Of that part.
+  std::string same_view_camera;                 ///< Whose modes get a focal length; empty for none.
+  std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.
+  bool first_visit = true;  ///< Nothing was found on this device or in the link.
+  bool large_type = false;  ///< For a wall: everything half as large again.
+  std::string lesson;       ///< Id of the lesson under way; empty for none.
+  std::size_t lesson_step = 0;
+  ComparisonState before_lesson;  ///< What was compared; comes back when the lesson is left.
+  std::string message;            ///< What was done, or why not; until the next change.
+  PictureState picture;
+  ComparisonState comparison;
+  DeliveryState delivery;
+  LibraryState library;
+  ShelfState shelf;
+
+  [[nodiscard]] bool shows_more(std::string_view section) const {
+    for (const std::string& id : open_more) {
+      if (id == section) return true;
+    }
+    return false;
+  }
+};
+
+}  // namespace widegate

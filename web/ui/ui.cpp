@@ -1,0 +1,507 @@
+#include "web/ui/ui.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "core/handover/link/link.h"
+#include "core/plan/plan_json.h"
+#include "imgui.h"
+#include "imgui_internal.h"
+#include "web/act/delivery_actions.h"
+#include "web/act/handover_actions.h"
+#include "web/act/kept_plan_actions.h"
+#include "web/act/lesson_actions.h"
+#include "web/act/library_actions.h"
+#include "web/app/app.h"
+#include "web/draw/picture/picture.h"
+#include "web/draw/picture/scale.h"
+#include "web/draw/screen.h"
+#include "web/draw/sections/draw_section.h"
+#include "web/draw/widgets/control_row.h"
+#include "web/draw/widgets/draw_context.h"
+#include "web/look/fonts.h"
+#include "web/look/layout.h"
+#include "web/look/theme.h"
+#include "web/state/screen_state.h"
+#include "web/view/comparison.h"
+#include "web/view/plan_controls.h"
+#include "web/view/screen_controls.h"
+#include "web/view/view.h"
+
+namespace widegate {
+namespace {
+
+/// Dear ImGui needs this many frames until layout and hover have settled after any change.
+constexpr int kSettleFrames = 3;
+/// Most layouts in one frame: as it was, as it is now, and that at its place on the screen.
+constexpr int kLayoutsInFrame = 3;
+/// Large type, for a wall, over the usual text size.
+constexpr float kWallScale = 1.5F;
+constexpr std::string_view kPlanKey = "plan";
+constexpr std::string_view kThemeKey = "theme";
+
+/// What the view depends on, to know when it is stale.
+struct ViewInputs {
+  std::uint64_t revision = 0;
+  std::uint64_t delivery = 0, comparison = 0;
+  bool dragging = false;  ///< What rests during a drag is made afterwards.
+  ThemeChoice theme = ThemeChoice::system;
+  bool desqueezed = false;
+  bool magnified = false;
+  PictureKind shows = PictureKind::sensor;
+  SceneKind scene = SceneKind::chart;
+  bool large_type = false;
+  float spot_x = 0, spot_y = 0;
+  std::size_t lesson_step = 0;
+  RankingPart ranking_part = RankingPart::passing;
+  std::size_t formats_shown = 0;
+  std::size_t frame_line = 0;
+  std::uint64_t library = 0, shelf = 0;
+  std::string lesson, working, message, outline, same_view;
+  friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
+};
+
+}  // namespace
+
+struct Ui::Parts {
+  Platform& platform;
+  App app;
+  View view;
+  PanelState state;
+  Fonts fonts;
+  Theme theme;
+  Layout layout;
+  Commands commands;
+  ImGuiContext* context = nullptr;
+  ViewInputs seen;
+  std::uint64_t frames = 0;
+  std::uint64_t saved_revision = 0;
+  std::uint64_t saved_delivery = 0;
+  std::uint64_t saved_comparison = 0;
+  std::string fragment;  ///< The plan's own link, as last written to the address.
+  ThemeChoice saved_theme = ThemeChoice::system;
+  float last_width = 0, last_height = 0;
+  int settle = kSettleFrames;
+  bool animating = false;
+  SceneDrawer draw_scene = nullptr;
+
+  Parts(Platform& host, Catalogue library) : platform(host), app(std::move(library)) {}
+
+  [[nodiscard]] ViewInputs inputs() const {
+    const PictureState& picture = state.picture;
+    return {app.revision(),
+            state.delivery.version,
+            state.comparison.version,
+            state.drag.has_value(),
+            state.theme,
+            picture.desqueezed,
+            picture.magnified,
+            picture.shows,
+            picture.scene,
+            state.large_type,
+            picture.spot_x,
+            picture.spot_y,
+            state.lesson_step,
+            state.ranking_part,
+            state.formats_shown,
+            state.frame_line,
+            state.library.revision,
+            state.shelf.revision,
+            state.lesson,
+            state.open_working,
+            state.message,
+            picture.selected,
+            state.same_view_camera};
+  }
+
+  /// Makes the strings anew when something they show has changed. True when it had.
+  bool refresh() {
+    if (inputs() == seen && view.version > 0) return false;
+    seen = inputs();
+    rebuild(view, app, state);
+    return true;
+  }
+
+  void touch() {
+    settle = kSettleFrames;
+    platform.wake();
+  }
+
+  [[nodiscard]] DrawContext draw_context() {
+    DrawContext made{app, view, layout, theme, fonts, state, commands};
+    made.touched = ImGui::GetIO().MouseSource == ImGuiMouseSource_TouchScreen;
+    made.draw_scene = draw_scene;
+    return made;
+  }
+
+  void build() {
+    ImGui::NewFrame();
+    DrawContext made = draw_context();
+    draw_screen(made);
+    ImGui::EndFrame();
+  }
+
+  [[nodiscard]] Theme look(const FrameInput& input) const {
+    Theme look = make_theme(state.theme, input);
+    look.wall = state.large_type;
+    return look;
+  }
+
+  /// Acts on everything asked for while drawing. True when something changed.
+  bool act() {
+    const std::string told = state.message;
+    if (!state.asked_action.empty()) {
+      const std::string id = std::exchange(state.asked_action, {});
+      run_action(id, app, state, platform, commands);
+      run_library_action(id, app, state, platform, commands);
+      run_shelf_action(id, app, state, platform);
+    }
+    if (!state.asked_plan.empty()) {
+      open_kept_plan(std::exchange(state.asked_plan, {}), app, state, platform, commands);
+    }
+    Commands asked = std::exchange(commands, {});
+    bool changed = false;
+    for (const Command& command : asked) {
+      changed = take_delivery_command(command, state.delivery) || app.apply(command) || changed;
+    }
+    if (changed && state.message == told) state.message.clear();
+    return refresh();
+  }
+
+  /// Keeps the plan and the colours on the device once nothing moves: a page may be closed under a
+  /// finger that rests on a slider.
+  void save() {
+    const bool resting = !state.drag || settle <= 1;
+    if (resting && app.revision() != saved_revision) {
+      save_to_shelf(app, state, platform, commands);
+      for (const Command& command : std::exchange(commands, {})) app.apply(command);
+      saved_revision = app.revision();
+      if (inputs() != seen) touch();
+      store_plan();
+    }
+    if (!state.drag && state.delivery.version != saved_delivery) {
+      saved_delivery = state.delivery.version;
+      keep_delivery(state.delivery, platform);
+    }
+    // What a lesson compares is the lesson's; one's own is kept again when it is left.
+    if (state.lesson.empty() && state.comparison.version != saved_comparison) {
+      saved_comparison = state.comparison.version;
+      keep_comparison(state.comparison, platform);
+    }
+    if (state.theme != saved_theme) {
+      saved_theme = state.theme;
+      platform.store(kThemeKey, theme_key(state.theme));
+    }
+  }
+
+  /// Puts the plan on the screen into the device's memory and into the address.
+  void store_plan() {
+    const Plan whole = app.whole_plan();
+    platform.store(kPlanKey, plan_to_json(whole));
+    fragment = plan_to_link(whole);
+    platform.replace_fragment(fragment);
+  }
+
+  /// Takes a plan out of the address. A text that is none leaves the plan as it is, and says so.
+  bool open_link(std::string_view text) {
+    if (text.empty() || text == fragment) return false;
+    auto plan = plan_from_link(text, app.library());
+    if (!plan) {
+      state.message = "This link does not hold a plan that can be read: expected " +
+                      plan.error().front().accepted + ". The plan on the screen is unchanged.";
+      return false;
+    }
+    fragment = text;
+    commands.emplace_back(ReplacePlan{std::move(*plan)});
+    return true;
+  }
+
+  /// Everything kept on the device: what plans are made of first.
+  void load() {
+    load_library(app, state, platform, commands);
+    for (const Command& command : std::exchange(commands, {})) app.apply(command);
+    load_shelf(state, platform);
+    if (const auto kept = platform.stored(kThemeKey)) state.theme = theme_from_key(*kept);
+    saved_theme = state.theme;
+    load_delivery(state.delivery, platform);
+    load_comparison(state.comparison, platform, app.library());
+    saved_delivery = state.delivery.version;
+    bool found = false;
+    if (const auto kept = platform.stored(kPlanKey)) {
+      if (auto plan = plan_from_json(*kept, app.library())) {
+        app.apply(OpenPlan{std::move(*plan)});
+        found = true;
+      }
+    }
+    if (open_link(platform.fragment())) {
+      found = true;
+      const Plan before = app.plan();
+      app.apply(OpenPlan{std::get<ReplacePlan>(commands.back()).plan});
+      commands.clear();
+      if (app.plan() != before) leave_shelf(state);
+      tell_brought_rows(app, state);
+    }
+    saved_revision = app.revision();
+    // A first visit keeps its plain address, and a kept plan that cannot be read stays for a
+    // version that can.
+    state.first_visit = !found;
+    if (found) store_plan();
+  }
+
+  /// On a screen of another shape the finger is somewhere else on the slider: what it was dragged
+  /// to so far is kept, and the rest of the way means nothing.
+  void end_drag_on_turn(const FrameInput& input) {
+    const bool turned = input.width != last_width || input.height != last_height;
+    last_width = input.width;
+    last_height = input.height;
+    if (!turned || !state.drag) return;
+    ImGui::ClearActiveID();
+    state.drag.reset();
+    commands.emplace_back(EndGesture{});
+  }
+
+  void set_io(const FrameInput& input) {
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = {std::max(0.0F, input.width), std::max(0.0F, input.height)};
+    const float ratio = input.pixel_ratio > 0 ? input.pixel_ratio : 1;
+    io.DisplayFramebufferScale = {ratio, ratio};
+    io.DeltaTime = std::clamp(input.delta_s, 1e-4F, 1.0F);
+  }
+};
+
+Ui::Ui(Platform& platform, Catalogue library)
+    : parts_(std::make_unique<Parts>(platform, std::move(library))) {
+  IMGUI_CHECKVERSION();
+  parts_->context = ImGui::CreateContext();
+}
+
+Ui::~Ui() { ImGui::DestroyContext(parts_->context); }
+
+void Ui::init() {
+  ImGui::SetCurrentContext(parts_->context);
+  ImGuiIO& io = ImGui::GetIO();
+  io.IniFilename = nullptr;
+  io.LogFilename = nullptr;
+  io.ConfigInputTextCursorBlink = false;
+  parts_->fonts = load_fonts();
+  parts_->load();
+  parts_->refresh();
+}
+
+void Ui::draw_scenes_with(SceneDrawer drawer) { parts_->draw_scene = drawer; }
+
+void Ui::frame(const FrameInput& host_input) {
+  Parts& p = *parts_;
+  FrameInput input = host_input;
+  if (p.state.large_type) input.root_font_px *= kWallScale;
+  ImGui::SetCurrentContext(p.context);
+  p.set_io(input);
+  p.end_drag_on_turn(input);
+  p.theme = p.look(input);
+  p.layout = make_layout(input, p.theme);
+  apply_style(p.theme);
+  p.animating = animate_picture(p.state.picture, input.delta_s, p.theme.reduced_motion);
+  // What was changed is shown in this very frame, and where it belongs.
+  for (int layout = 1; layout <= kLayoutsInFrame; ++layout) {
+    p.build();
+    const bool changed = p.act();
+    if (!changed && !p.state.anchor.moved()) break;
+    p.settle = std::max(p.settle, layout < kLayoutsInFrame ? 2 : kSettleFrames);
+    p.theme = p.look(input);
+  }
+  ImGui::Render();
+  p.save();
+  ++p.frames;
+  if (p.settle > 0) --p.settle;
+}
+
+double Ui::seconds_to_next_frame() const {
+  const Parts& p = *parts_;
+  if (p.settle > 0 || p.animating) return 0;
+  const ImGuiContext& g = *p.context;
+  if (g.InputEventsQueue.Size > 0) return 0;
+  const bool hint_due = g.HoverItemDelayId != 0 && g.HoverItemDelayTimer < 0.6F;
+  return hint_due ? 0.1 : -1;
+}
+
+void Ui::touch() { parts_->settle = kSettleFrames; }
+
+std::uint64_t Ui::frame_count() const { return parts_->frames; }
+std::uint64_t Ui::state_version() const { return parts_->view.version; }
+std::uint64_t Ui::rect_version() const { return parts_->view.rect_version; }
+const Mirror& Ui::mirror() const { return parts_->view.mirror; }
+
+bool Ui::set(std::string_view id, std::string_view text) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || !control->enabled) return false;
+  p.state.anchor.touched(id);
+  if (p.state.typing && p.state.typing->id == id) p.state.typing->draft = text;
+  const std::string pointer = control->id;
+  const bool number = control->kind == ControlKind::slider || control->kind == ControlKind::text;
+  DrawContext context = p.draw_context();
+  set_control(context, *control, text, number);
+  p.act();
+  p.touch();
+  const Control* now = p.view.find(pointer);
+  const bool marked = now != nullptr && !now->problem.empty();
+  return p.app.rejection().pointer != pointer && p.state.delivery.rejected != pointer && !marked;
+}
+
+void Ui::activate(std::string_view id) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || !control->enabled) return;
+  if (control->kind == ControlKind::flag) {
+    set(id, control->value != 0 ? "false" : "true");
+    return;
+  }
+  p.state.anchor.touched(id);
+  p.state.asked_action = id;
+  p.act();
+  p.touch();
+}
+
+void Ui::step(std::string_view id, int steps) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr || control->kind != ControlKind::slider || steps == 0) return;
+  set(id, stepped_text(*control, steps));
+}
+
+void Ui::reset(std::string_view id) {
+  Parts& p = *parts_;
+  const Control* control = p.view.find(id);
+  if (control == nullptr) return;
+  p.commands.emplace_back(ResetField{control->id});
+  p.act();
+  p.touch();
+}
+
+void Ui::show_working(std::string_view key) {
+  Parts& p = *parts_;
+  p.state.open_working = key;
+  p.act();
+  p.touch();
+}
+
+bool Ui::covered() const {
+  const PanelState& state = parts_->state;
+  return !state.open_choice.empty() || !state.open_working.empty();
+}
+
+void Ui::dismiss() {
+  PanelState& state = parts_->state;
+  if (!covered()) state.message.clear();
+  state.open_choice.clear();
+  state.open_working.clear();
+  parts_->act();
+  parts_->touch();
+}
+
+void Ui::focus(std::string_view id) {
+  Parts& p = *parts_;
+  p.state.focus = id;
+  p.state.reveal_focus = !id.empty();
+  if (const Control* control = p.view.find(id)) open_for(p.state, *control);
+  p.touch();
+}
+
+std::optional<TextRequest> Ui::text_request() const {
+  const Parts& p = *parts_;
+  if (!p.state.typing) return std::nullopt;
+  const Control* control = p.view.mirror.find(p.state.typing->id);
+  if (control == nullptr) return std::nullopt;
+  TextRequest request;
+  request.id = control->id;
+  request.label = control->label;
+  request.text = p.state.typing->before;
+  request.numeric = control->kind == ControlKind::slider || control->numeric;
+  request.font_px = std::max(16.0F, p.theme.type(TextStyle::strong).px);
+  request.rect = p.state.typing->rect;
+  return request;
+}
+
+void Ui::end_text(bool keep) {
+  Parts& p = *parts_;
+  if (!p.state.typing) return;
+  const Typing typing = *std::exchange(p.state.typing, std::nullopt);
+  const Control* control = p.view.find(typing.id);
+  if (!keep && control != nullptr) {
+    DrawContext context = p.draw_context();
+    set_control(context, *control, typing.before, true);
+  }
+  p.commands.emplace_back(EndGesture{});
+  p.act();
+  p.touch();
+}
+
+void Ui::zoom_at(float x, float y, float factor) {
+  Parts& p = *parts_;
+  if (p.view.mirror.surfaces.empty()) return;
+  zoom_picture(p.state.picture, p.view.mirror.surfaces.front(), x, y, factor);
+  p.touch();
+}
+
+void Ui::fragment_changed(std::string_view fragment) {
+  Parts& p = *parts_;
+  p.state.message.clear();
+  const bool opened = p.open_link(fragment);
+  p.act();
+  if (opened) {
+    leave_lesson(p.state);
+    leave_shelf(p.state);
+    tell_brought_rows(p.app, p.state);
+    p.act();
+  } else {
+    p.store_plan();
+  }
+  p.touch();
+}
+
+void Ui::file_opened(std::string_view purpose, std::string_view name, std::string_view text) {
+  Parts& p = *parts_;
+  if (purpose == kFramingFile) {
+    open_framing(name, text, p.app, p.state, p.commands);
+    const std::string told = p.state.message;
+    p.act();
+    p.state.message = told;
+    p.touch();
+  }
+  if (purpose == kLibraryFile) {
+    library_file_opened(name, text, p.app, p.state);
+    p.act();
+    p.touch();
+  }
+  if (purpose != kPlanFile) return;
+  auto plan = plan_from_json(text, p.app.library());
+  if (plan) {
+    leave_lesson(p.state);
+    p.commands.emplace_back(ReplacePlan{std::move(*plan)});
+  }
+  p.act();
+  if (plan) leave_shelf(p.state);
+  p.state.message = plan ? "Opened " + std::string(name) + "."
+                         : std::string(name) + " is not a plan: " + to_line(plan.error().front());
+  p.act();
+  p.touch();
+}
+
+void Ui::stored_changed(std::string_view key) {
+  Parts& p = *parts_;
+  if (key == kLibraryKey) load_library(p.app, p.state, p.platform, p.commands);
+  if (key == kShelfKey) reload_shelf(p.state, p.platform);
+  p.act();
+  p.touch();
+}
+
+std::uint32_t Ui::background() const {
+  const Colour c = parts_->theme.colour.page;
+  return static_cast<std::uint32_t>(c.red) << 16 | static_cast<std::uint32_t>(c.green) << 8 |
+         c.blue;
+}
+
+bool Ui::dark() const { return parts_->theme.dark; }
+
+}  // namespace widegate

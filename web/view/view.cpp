@@ -1,0 +1,227 @@
+#include "web/view/view.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdint>
+#include <utility>
+
+#include "core/base/number_text.h"
+#include "core/lesson/lessons.h"
+#include "core/report/figure_text.h"
+#include "core/report/notes.h"
+#include "core/report/verdict.h"
+#include "core/report/working.h"
+#include "web/view/delivery.h"
+#include "web/view/screen_controls.h"
+#include "web/view/sections.h"
+#include "web/view/see_rows.h"
+
+namespace widegate {
+namespace {
+
+/// The last section: what holds for every plan stands below all others.
+constexpr std::string_view kFootSection = "plan";
+
+std::string severity_word(Severity severity) {
+  switch (severity) {
+    case Severity::ok:
+      return "Fine: ";
+    case Severity::caution:
+      return "Caution: ";
+    case Severity::fail:
+      return "Fails: ";
+  }
+  return {};
+}
+
+Section make_section(const App& app, const Panel& panel) {
+  Section section;
+  section.id = panel.id;
+  section.title = panel.title;
+  section.question = panel.question;
+  section.has_verdict = panel.has_verdict;
+  if (panel.id == kFootSection) {
+    std::string standing = standing_text(app.report().notes);
+    if (!standing.empty()) section.notes.push_back(std::string(kAlways) + standing);
+  }
+  if (!panel.has_verdict) return section;
+  Verdict words = verdict(app.plan(), app.report(), panel.topic);
+  section.severity = words.severity;
+  section.verdict = std::move(words.text);
+  for (const Note& note : app.report().notes) {
+    if (topic_question(note.topic) != panel.topic || topic_standing(note.topic)) continue;
+    section.notes.push_back(severity_word(note.severity) + note_text(note));
+  }
+  return section;
+}
+
+ResultRow result_row(Reading& figure) {
+  return {.section = std::string(figure.section),
+          .key = std::string(figure.key),
+          .label = std::string(figure.label),
+          .value_text = std::move(figure.text),
+          .unit = std::string(figure.unit),
+          .working = std::string(working_key(figure.key)),
+          .main = figure.main};
+}
+
+std::string live_words(const Mirror& mirror) {
+  std::string text;
+  for (const ResultRow& row : mirror.headline) {
+    if (!text.empty()) text += ", ";
+    text += row.label + " " + row.value_text + " " + row.unit;
+  }
+  for (const Section& section : mirror.sections) {
+    if (section.severity == Severity::fail && section.has_verdict) text += ". " + section.verdict;
+  }
+  return text;
+}
+
+WorkingText working_text(const App& app, std::string_view key) {
+  WorkingText text;
+  if (key.empty() || !app.report().problems.empty()) return text;
+  auto working = working_of(app.report(), key);
+  if (!working) return text;
+  text.key = key;
+  text.title = std::move(working->title);
+  text.formula = std::move(working->formula);
+  text.numbers = std::move(working->substituted);
+  for (const std::string& each : working->results) {
+    text.result += (text.result.empty() ? "" : "–") + each;
+  }
+  if (!working->unit.empty()) text.result += (working->unit == "°" ? "" : " ") + working->unit;
+  text.source = std::move(working->source);
+  return text;
+}
+
+/// The result as it is read everywhere else; all its digits stand above it.
+void round_result(WorkingText& text, const Mirror& mirror) {
+  const auto same = [&text](const ResultRow& row) {
+    return row.working == text.key && !row.working.empty();
+  };
+  const ResultRow* row = nullptr;
+  for (const std::vector<ResultRow>* rows : {&mirror.results, &mirror.headline}) {
+    const auto found = std::find_if(rows->begin(), rows->end(), same);
+    if (row == nullptr && found != rows->end()) row = &*found;
+  }
+  // A pair of numbers is not this one number.
+  if (row == nullptr || !parse_decimal(row->value_text)) return;
+  const std::string rounded =
+      row->value_text + (row->unit.empty() || row->unit == "°" ? "" : " ") + row->unit;
+  if (rounded == text.result) return;
+  text.numbers.push_back("= " + text.result);
+  text.result = rounded;
+}
+
+LessonText lesson_text(const App& app, const PanelState& state, const Mirror& mirror) {
+  LessonText text;
+  for (const Lesson& lesson : lessons()) {
+    if (lesson.id != state.lesson || state.lesson_step >= lesson.steps.size()) continue;
+    const LessonStep& step = lesson.steps[state.lesson_step];
+    text.title = lesson.title;
+    text.step = std::to_string(state.lesson_step + 1) + " of " +
+                std::to_string(lesson.steps.size()) + ": " + std::string(step.title);
+    text.words = step.words;
+    text.working = working_text(app, step.figure);
+    round_result(text.working, mirror);
+    text.control = step.control;
+  }
+  return text;
+}
+
+/// What the section adds that comes from no report.
+void add_delivery(Mirror& mirror, const std::optional<fdl::Delivery>& delivery,
+                  const PanelState& state) {
+  for (ResultRow& row : delivery_rows(delivery)) mirror.results.push_back(std::move(row));
+  for (Section& section : mirror.sections) {
+    if (section.id == kDeliverySection) section.notes = delivery_notes(delivery, state.delivery);
+  }
+}
+
+/// What the selected outline of the drawing says; empty for none.
+std::string_view selected_words(const PictureData& picture, const PictureState& state) {
+  for (const Outline& outline : picture.outlines) {
+    if (outline.key == state.selected) return outline.reading;
+  }
+  return {};
+}
+
+Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
+  Mirror mirror;
+  for (const Panel& panel : panels()) mirror.sections.push_back(make_section(app, panel));
+  mirror.controls = make_controls(app, state, view.ranking);
+  for (Reading& figure : headline_readings(app.report())) {
+    mirror.headline.push_back(result_row(figure));
+  }
+  for (Reading& figure : readings(app.plan(), app.report())) {
+    mirror.results.push_back(result_row(figure));
+  }
+  for (ResultRow& row : lens_cover_rows(app.report())) mirror.results.push_back(std::move(row));
+  for (ResultRow& row : same_view_rows(app, state.same_view_camera)) {
+    mirror.results.push_back(std::move(row));
+  }
+  mirror.working = working_text(app, state.open_working);
+  round_result(mirror.working, mirror);
+  mirror.lesson = lesson_text(app, state, mirror);
+  mirror.message = state.message;
+  mirror.title = app.plan().title;
+  const Problems& problems = app.report().problems;
+  if (!mirror.message.empty()) {
+    mirror.live = mirror.message;
+  } else {
+    const std::string_view selected = selected_words(view.picture, state.picture);
+    mirror.live = !selected.empty() ? std::string(selected)
+                  : problems.empty()
+                      ? live_words(mirror)
+                      : "This plan cannot be worked out: expected " + problems.front().accepted;
+  }
+  return mirror;
+}
+
+/// Controls stay where they were drawn until they are drawn again. Nearly always the list is as
+/// long as it was, and each control at its old place in it.
+void keep_rects(std::vector<Control>& controls, const Mirror& before) {
+  for (std::size_t i = 0; i < controls.size(); ++i) {
+    Control& control = controls[i];
+    const bool same_place = i < before.controls.size() && before.controls[i].id == control.id;
+    const Control* found = same_place ? &before.controls[i] : before.find(control.id);
+    if (found == nullptr) continue;
+    control.rect = found->rect;
+    control.visible = found->visible;
+  }
+}
+
+}  // namespace
+
+bool delivers_now(const PanelState& state) {
+  return !state.drag || state.current == kDeliverySection;
+}
+
+bool ranks_now(const PanelState& state) { return !state.drag || state.current == "choose"; }
+
+Control* View::find(std::string_view id) {
+  for (Control& control : mirror.controls) {
+    if (control.id == id) return &control;
+  }
+  return nullptr;
+}
+
+void rebuild(View& view, const App& app, const PanelState& state) {
+  // Ranking takes longer than everything else: while something is dragged only whoever looks at it
+  // sees it move.
+  if (ranks_now(state)) {
+    view.ranking = ranking_rows(app, state.ranking_part, state.formats_shown);
+  }
+  if (delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
+  view.picture = picture_data(app);
+  view.comparison = make_comparison(app, state.comparison);
+  Mirror next = make_mirror(app, state, view);
+  add_delivery(next, view.delivery, state);
+  for (ResultRow& row : comparison_rows(view.comparison)) next.results.push_back(std::move(row));
+  keep_rects(next.controls, view.mirror);
+  next.surfaces = std::move(view.mirror.surfaces);
+  view.mirror = std::move(next);
+  ++view.version;
+}
+
+}  // namespace widegate
