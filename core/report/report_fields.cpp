@@ -331,6 +331,7 @@ void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.text("lights", lights_key(flicker.lights));
   v.number("mains_hz", flicker.mains_hz);
   v.text("grade", severity_key(flicker.grade));
+  v.flag("safe", flicker.grade == Severity::ok);
   visit_pulses(flicker, v);
   optional_number(v, "beat_s", flicker.beat_s);
   v.flag("bands", flicker.bands);

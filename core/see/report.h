@@ -54,17 +54,6 @@ class EquivalentFocals {
   std::vector<Row> rows_;
   std::string ids_;
 };
-}
-
-private:
-struct Row {
-  double matched_extent_mm, focal_mm;
-  std::size_t at, camera_bytes, mode_bytes;
-};
-std::vector<Row> rows_;
-std::string ids_;
-}
-;
 
 /// Depth of field for one circle of confusion and focal length.
 struct DepthOfField {
