@@ -67,7 +67,7 @@ struct Camera {
   double width_mm = 0;
   double height_mm = 0;
   Medium medium = Medium::digital;
-  FilmGauge film;
+  FilmGauge film = {};
   std::optional<Rational> max_rate;   ///< The camera's own ceiling, below which its modes' stand.
   std::optional<double> read_out_ms;  ///< From the first row of the whole sensor to the last.
   std::vector<std::string> media;     ///< Kinds of cards it takes (Card::kind); empty: not known.
@@ -102,7 +102,8 @@ struct Card {
   std::string id;
   std::string name;
   std::string source;
-  std::string kind;  ///< What fits where (an id: "sd"), matched with Camera::media; may be empty.
+  /// What fits where (an id: "sd"), matched with Camera::media; may be empty.
+  std::string kind = {};
   std::int64_t capacity_bytes = 0;
   Rational usable_share = 1;  ///< Share of the capacity that takes footage, above 0 to 1.
   /// Speed that holds until the card is full. With a standard's class this is the guaranteed

@@ -7,6 +7,7 @@
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
 #include "core/catalogue/catalogue_fields.h"
+#include "core/catalogue/renamed_ids.h"
 #include "core/field/field_json.h"
 
 namespace widegate {
@@ -60,6 +61,11 @@ class Seen {
   std::uint32_t bits_ = 0;
 };
 
+/// For what holds scalars only: knows no other key.
+struct NothingElse {
+  bool operator()(std::string_view, const Json&, const JsonPath&) const { return false; }
+};
+
 /// Reads the scalars of a part of a row ("" for the row itself) and of the parts below it.
 /// Everything else goes to `other(key, value, path)`, which returns false for a key it does not
 /// know.
@@ -76,9 +82,8 @@ void read_part(Row& row, Seen<Row>& seen, const std::string& part, const Json& j
       if (other(std::string_view(member.key()), member.value(), path)) continue;
       if (std::any_of(fields.begin(), fields.end(),
                       [&](const Field<Row>& info) { return leads_into(info.pointer, pointer); })) {
-        const auto none = [](std::string_view, const Json&, const JsonPath&) { return false; };
         if (is_object(member.value(), path, at.problems)) {
-          read_part(row, seen, pointer, member.value(), At{path, at.problems}, "", none);
+          read_part(row, seen, pointer, member.value(), At{path, at.problems}, "", NothingElse());
         }
         continue;
       }
@@ -131,8 +136,7 @@ bool read_list(std::vector<Row>& rows, const Json& json, At at, Read read) {
 /// Rows and forms that hold scalars only.
 template <class Row>
 void read_row(Row& row, const Json& json, At at) {
-  const auto none = [](std::string_view, const Json&, const JsonPath&) { return false; };
-  check_missing(row, read_members(row, json, at, "", none), at);
+  check_missing(row, read_members(row, json, at, "", NothingElse()), at);
 }
 
 void read_ids(std::vector<std::string>& ids, const Json& json, At at) {
@@ -362,6 +366,7 @@ Catalogue catalogue_from_object(const Json& object, std::string_view version_key
     });
     if (!known) add_unknown_key(problems, at, member.value(), kListKeys);
   }
+  use_current_ids(catalogue);
   return catalogue;
 }
 

@@ -125,7 +125,7 @@ struct Codec {
   std::string
       source;  ///< Standard or measurement the figures come from, or "invented for the demo".
   CodecForm form;
-  CodecFacts facts;
+  CodecFacts facts = {};
   friend bool operator==(const Codec&, const Codec&) = default;
 };
 

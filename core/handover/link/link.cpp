@@ -7,6 +7,7 @@
 #include "core/handover/link/link_coder.h"
 #include "core/handover/link/link_rows.h"
 #include "core/handover/link/link_tags.h"
+#include "core/plan/carried_rows.h"
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_fields.h"
 
@@ -100,6 +101,7 @@ Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) 
   if (!reader.ok() || !reader.at_end() || plan_to_link(plan) != fragment) {
     return refused(link, "a link made by Widegate, which this one is not");
   }
+  use_current_ids(plan);
   if (Problems problems = check_plan(plan, catalogue); !problems.empty()) {
     return tl::unexpected<Problems>(std::move(problems));
   }

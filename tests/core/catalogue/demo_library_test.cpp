@@ -168,8 +168,11 @@ TEST_CASE("film apertures are the published ones, scanned with square pixels") {
         Aperture{"film-35-3-perf", "35 mm 3-perf full width"},
         Aperture{"film-35-2-perf", "35 mm 2-perf"},
         Aperture{"film-35-8-perf", "35 mm 8-perf horizontal"},
-        Aperture{"film-65-5-perf", "65 mm 5-perf (2.066)"}, Aperture{"film-16", "16 mm standard"},
-        Aperture{"film-super-16", "Super 16 (0.493x0.292)"}}) {
+        Aperture{"film-65-5-perf", "65 mm 5-perf (2.066)"},
+        Aperture{"film-65-8-perf", "65 mm 8-perf"},
+        Aperture{"film-65-15-perf", "65 mm 15-perf horizontal"},
+        Aperture{"film-16", "16 mm standard"}, Aperture{"film-super-16", "Super 16 (0.493x0.292)"},
+        Aperture{"film-super-8", "Super 8"}}) {
     CAPTURE(row.camera);
     const Camera* camera = find_row(library().cameras, row.camera);
     REQUIRE(camera != nullptr);
@@ -395,6 +398,18 @@ TEST_CASE("cameras say what they take, and a card of each kind is there") {
   CHECK(read_outs.size() == demo_cameras().size());
 }
 
+TEST_CASE("every price says that it is invented") {
+  const auto check = [](const auto& rows) {
+    for (const auto& row : rows) {
+      CAPTURE(row.id);
+      if (row.price > 0) CHECK(row.source.find("invented") != std::string::npos);
+    }
+  };
+  check(library().cards);
+  check(library().drives);
+  check(library().tapes);
+}
+
 TEST_CASE("one lens set has an extender") {
   const LensSet* tamar = find_row(library().lens_sets, "tamar");
   CHECK(tamar->extenders == std::vector<Rational>{Rational(7, 5)});
@@ -415,7 +430,10 @@ TEST_CASE("film runs as handbooks say: frames a foot, feet a minute at 24") {
         Run{"film-35-3-perf", 35, 3, Rational(64, 3), Rational(135, 2)},
         Run{"film-35-2-perf", 35, 2, 32, 45}, Run{"film-35-8-perf", 35, 8, 8, 180},
         Run{"film-65-5-perf", 65, 5, Rational(64, 5), Rational(225, 2)},
-        Run{"film-16", 16, 1, 40, 36}, Run{"film-super-16", 16, 1, 40, 36}}) {
+        Run{"film-65-8-perf", 65, 8, 8, 180},
+        Run{"film-65-15-perf", 65, 15, Rational(64, 15), Rational(675, 2)},
+        Run{"film-16", 16, 1, 40, 36}, Run{"film-super-16", 16, 1, 40, 36},
+        Run{"film-super-8", 8, 1, 72, 20}}) {
     CAPTURE(run.id);
     const Camera* camera = find_row(library().cameras, run.id);
     REQUIRE(camera != nullptr);

@@ -10,8 +10,8 @@
 
 #include "imgui.h"
 #include "tests/web/support/harness.h"
-#include "web/act/handover_actions.h"
 #include "web/view/ranking_controls.h"
+#include "web/view/screen_controls.h"
 
 using namespace widegate;
 using namespace widegate::test;

@@ -43,7 +43,7 @@ TEST_CASE("a new plan's link is tiny, a typical one short") {
   CHECK(plan_to_link(Plan{}).size() < 20);
   Plan plan;
   plan.title = "The Salt Ferry, unit A, night exteriors";
-  plan.format = {"cedar", "wide-16x9", "resample-4096", "vc-3-hqx"};
+  plan.format = {"cedar", "wide-16x9", "resample-4096", "vc-3-1271"};
   plan.lens = LensChoice{};
   plan.lens.set = "trent";
   plan.lens.focal_mm = 45;
