@@ -8,6 +8,7 @@
 
 #include "core/base/number_text.h"
 #include "core/choose/change_inputs.h"
+#include "core/optics/lens_squeeze.h"
 #include "core/plan/plan_check.h"
 
 namespace widegate {

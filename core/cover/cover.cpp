@@ -55,18 +55,19 @@ void set_largest_frame(CoverReport& cover, const FrameReport& frame) {
   cover.largest_frame_height_mm = height * scale;
 }
 
-bool covers(const Lens& lens, const CoverFigures& figures) {
-  return lens.image_circle_mm >= figures.diagonal_mm * (1 - kRounding);
+bool covers(double circle_mm, const CoverFigures& figures) {
+  return circle_mm >= figures.diagonal_mm * (1 - kRounding);
 }
 
-void add_lens_set(CoverReport& cover, const LensSet& set) {
+void add_lens_set(CoverReport& cover, const LensSet& set, double extender) {
   cover.lens_set.reserve(set.lenses.size());
   for (const Lens& lens : set.lenses) {
+    const double circle = lens.image_circle_mm * extender;
     const LensCover row{.focal_mm = lens.focal_mm,
-                        .image_circle_mm = lens.image_circle_mm,
-                        .covers_mode = covers(lens, cover.mode),
-                        .covers_protected = covers(lens, cover.protected_area),
-                        .covers_frame = covers(lens, cover.frame)};
+                        .image_circle_mm = circle,
+                        .covers_mode = covers(circle, cover.mode),
+                        .covers_protected = covers(circle, cover.protected_area),
+                        .covers_frame = covers(circle, cover.frame)};
     if (!row.covers_frame) cover.longest_uncovering_focal_mm = lens.focal_mm;  // they rise
     cover.lens_set.push_back(row);
   }
@@ -119,7 +120,7 @@ CoverReport cover_report(const LensChoice& lens, const LensSet* set, const Geome
   cover.frame = cover_figures(to_mm(frame.photosites, geometry), diameter);
   cover.lost_padding_percent = lost_padding_percent(cover);
   set_largest_frame(cover, frame);
-  if (set != nullptr) add_lens_set(cover, *set);
+  if (set != nullptr) add_lens_set(cover, *set, lens.extender.to_double());
   return cover;
 }
 

@@ -20,8 +20,8 @@ struct CoverFigures {
 
 /// One focal length of the lens set against this mode.
 struct LensCover {
-  double focal_mm = 0;
-  double image_circle_mm = 0;
+  double focal_mm = 0;         ///< As marked on the lens.
+  double image_circle_mm = 0;  ///< With the extender.
   bool covers_mode = false;
   bool covers_protected = false;
   bool covers_frame = false;

@@ -5,7 +5,7 @@
 namespace widegate {
 namespace {
 
-constexpr std::string_view kView = "headline.horizontal_fov_deg";
+constexpr std::string_view kView = "see.horizontal_fov_deg";  // of the mode
 constexpr std::string_view kHeight = "headline.vertical_fov_deg";
 constexpr std::string_view kMode = "headline.mode_megapixels";
 constexpr std::string_view kFrameMp = "headline.frame_megapixels";
@@ -13,7 +13,8 @@ constexpr std::string_view kMinutes = "headline.minutes_per_card";
 constexpr std::string_view kRate = "headline.data_rate_megabits_per_s";
 constexpr std::string_view kBytes = "store.bytes_per_frame";
 constexpr std::string_view kMargin = "cover.mode.margin_mm";
-constexpr std::string_view kSampled = "resolve.horizontal_sampled_scale";
+constexpr std::string_view kDepth = "run.flicker.depth_percent";
+constexpr std::string_view kScale = "resolve.nominal_scale";
 constexpr std::string_view kPhotosites = "resolve.frame_photosites";
 constexpr std::string_view kRoll = "frame.max_rotation_deg";
 constexpr std::string_view kHeadroom = "store.write_headroom";
@@ -161,13 +162,13 @@ Lesson mandate() {
   return {
       .id = "mandate",
       .title = "Oversampling and the mandate",
-      .aim = "What a commissioner counts: the mode or the frame line, and the file as well.",
+      .aim = "Count what is read, then what is recorded; then see whether anything is enlarged.",
       .steps = {
           {.title = "More photosites than pixels",
            .words =
                "A 16:9 frame on a 4992 wide area, delivered at 3840. Every delivered pixel is made "
                "of more than one photosite: oversampling.",
-           .figure = kSampled,
+           .figure = kScale,
            .control = "/deliverable/width_pixels",
            .picture = LessonPicture::magnifier,
            .edits = {{"/title", "Oversampling and the mandate"},
@@ -175,29 +176,39 @@ Lesson mandate() {
                      {kAspect, "16/9"}}},
           {.title = "Enough in the mode",
            .words =
-               "A 4096 by 2304 area holds 9.4 million photosites, above the usual 8.29 million. So "
-               "far the commissioner is content.",
-           .figure = kFrameMp,
+               "A 4096 by 2304 area holds 9.4 million photosites, above the usual 8.29 million. "
+               "Most commissioners count them here, on what the camera reads; ask yours.",
+           .figure = "headline.mode_megapixels",
            .control = kModeChoice,
            .picture = LessonPicture::magnifier,
            .edits = {{kModeChoice, "centre-4096"}},
-           .claims = {{kFrameMp, kFalls}, {kSampled, kRises}}},
-          {.title = "Not enough in the frame",
+           .claims = {{kFrameMp, kFalls}, {kScale, kRises}}},
+          {.title = "Not enough in the file",
            .words =
-               "The same mode, but a 2.39:1 frame cut from it. Most count what the mode reads, and "
-               "it still passes; this commissioner counts inside the frame line, and it does not.",
-           .figure = kPhotosites,
+               "The same area, resampled in camera to 2048: read as much as before, but the file "
+               "has to be enlarged 1.88 times. No count of photosites makes that a 4K picture.",
+           .figure = kScale,
+           .control = kRecording,
+           .picture = LessonPicture::magnifier,
+           .edits = {{kRecording, "resample-2048"}},
+           .claims = {{kMode, kSame}, {kPhotosites, kSame}, {kScale, kRises}}},
+          {.title = "A wide frame needs less",
+           .words =
+               "As read again, and a 2.39:1 frame cut from it. Fewer photosites are inside the "
+               "line, but its picture is only 1607 pixels high: nothing is enlarged.",
+           .figure = kScale,
            .control = kAspect,
-           .edits = {{kAspect, "239/100"}, {"/commission/counted_on", "frame"}},
-           .claims = {{kMode, kSame}, {kFrameMp, kFalls}}},
-          {.title = "Protection counts twice",
+           .edits = {{kRecording, "as-read"}, {kAspect, "239/100"}},
+           .claims = {{kMode, kSame}, {kFrameMp, kFalls}, {kScale, kFalls}}},
+          {.title = "Protection costs pixels",
            .words = "Ten percent of protection takes a tenth off the width and a tenth off the "
-                    "height of the frame line: 19 percent of its photosites go.",
-           .figure = kPhotosites,
+                    "height of the frame line, and now the picture is enlarged by 4 percent.",
+           .figure = kScale,
            .control = kProtection,
            .edits = {{kProtection, "1/10"}},
            .claims = {{kMode, kSame},
                       {kPhotosites, kFalls},
+                      {kScale, kRises},
                       {"frame.room_protected_percent", kRises}}},
       }};
 }
@@ -302,8 +313,9 @@ Lesson flicker() {
           {.title = "24 under 50 Hz",
            .words =
                "Lamps on 50 Hz mains brighten 100 times a second. A 180 degree shutter at 24 holds "
-               "2.08 pulses: some frames get more light than others.",
-           .figure = kExposure,
+               "2.08 pulses: some frames get up to 4 percent more light than the mean, others "
+               "less, and it comes back four times a second.",
+           .figure = kDepth,
            .control = kShutter,
            .edits = {{"/title", "Lights that pulse"}}},
           {.title = "A steady angle",
@@ -312,15 +324,24 @@ Lesson flicker() {
            .figure = "run.exposure_change_stops",
            .control = kShutter,
            .edits = {{kShutter, "172.8"}},
-           .claims = {{kExposure, kFalls}, {"run.exposure_change_stops", kFalls}}},
+           .claims = {{kExposure, kFalls},
+                      {kDepth, kFalls},
+                      {"run.exposure_change_stops", kFalls}}},
           {.title = "Or a steady rate",
-           .words = "At 25 frames a second every frame meets the pulses at the same point, so any "
-                    "angle is safe: these 144 degrees hold 1.6 pulses, in every frame the same. A "
-                    "test under the real lamps still decides.",
-           .figure = kExposure,
+           .words = "At 25 frames a second 180 degrees is a fiftieth of a second too: two pulses "
+                    "again, and every frame meets them at the same point.",
+           .figure = kDepth,
            .control = kShutter,
-           .edits = {{kSensorRate, "25"}, {"/run/project_rate", "25"}, {kShutter, "144"}},
-           .claims = {{kExposure, kFalls}, {kMinutes, kFalls}}},
+           .edits = {{kSensorRate, "25"}, {"/run/project_rate", "25"}, {kShutter, "180"}},
+           .claims = {{kExposure, kSame}, {kMinutes, kFalls}}},
+          {.title = "Steady frames, and bands",
+           .words = "At 11.25 degrees each row of the sensor catches an eighth of a pulse. The "
+                    "frames are alike, but a rolling shutter shows the pulse as bands across the "
+                    "picture. A test under the real lamps decides.",
+           .figure = kDepth,
+           .control = kShutter,
+           .edits = {{kShutter, "11.25"}},
+           .claims = {{kExposure, kFalls}, {kDepth, kRises}}},
       }};
 }
 

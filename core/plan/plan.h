@@ -71,6 +71,9 @@ struct LensChoice {
   double f_number = 2.8;
   double focus_m = 3;
   std::optional<double> circle_of_confusion_mm;  ///< Overrides the convention of see.h.
+  /// Of an extender (2) or a reducer (0.71) behind the lens: its focal length, image circle and
+  /// stop are all times this. focal_mm is the mark on the lens without it.
+  Rational extender = 1;
   MatchBy match = MatchBy::width;
   std::optional<double> wanted_width_m;   ///< Scene width the main frame line should show.
   std::optional<double> wanted_height_m;  ///< Scene height it should show.
@@ -89,6 +92,14 @@ struct Commissioned {
 /// How the shutter is stated.
 enum class ShutterKind { angle, time };
 
+/// What is known of the lights.
+enum class Lights {
+  not_said,   ///< Taken for mains, and flicker is no worse than a caution.
+  steady,     ///< None that pulse: daylight.
+  mains,      ///< Pulsing twice in each cycle of the mains.
+  frequency,  ///< Pulsing at a frequency of their own.
+};
+
 /// Frame rate, shutter and lights.
 struct Running {
   Rational project_rate = 24;  ///< Frames per second played back.
@@ -97,7 +108,9 @@ struct Running {
   Rational shutter_angle_deg = 180;           ///< Above 0 to 360.
   Rational shutter_time_s = Rational(1, 48);  ///< Not longer than a frame.
   Rational base_angle_deg = 180;  ///< Exposure is compared with this angle at the project rate.
-  Rational mains_hz = 50;         ///< Frequency of the mains that feed the lights.
+  Lights lights = Lights::not_said;
+  Rational mains_hz = 50;    ///< Frequency of the mains that feed the lights.
+  Rational pulses_hz = 120;  ///< Pulses a second of lights with a frequency of their own.
   std::int64_t audio_channels = 2;
   friend bool operator==(const Running&, const Running&) = default;
 };
@@ -128,6 +141,9 @@ enum class Verification {
   full,         ///< Card and every copy read back.
 };
 
+/// What goes over the line to the cutting room.
+enum class UploadWhat { proxies, originals };
+
 /// Cards, copying, archive and money.
 struct Storing {
   std::string container = "mxf";
@@ -139,14 +155,29 @@ struct Storing {
   Verification verification = Verification::destination;
   std::int64_t drive_copies = 2;
   std::int64_t tape_copies = 1;
-  double travel_minutes = 20;  ///< From camera to copying station.
-  double return_minutes = 20;  ///< From station back to camera, wiped and ready.
+  double travel_minutes = 20;    ///< From camera to copying station.
+  double return_minutes = 20;    ///< From station back to camera, wiped and ready.
+  std::int64_t copy_places = 2;  ///< Different places the copies are kept in.
+  double hold_hours = 0;         ///< A copied card is kept until the archive confirms.
+  std::int64_t spare_cards = 0;  ///< Of each camera, beside those in rotation.
+  UploadWhat upload_what = UploadWhat::proxies;
+  double proxy_megabits_per_s = 10;  ///< Data rate of the proxies, sound included.
   double upload_megabits_per_s = 100;
   double upload_share = 1;       ///< Share of the footage that is uploaded, 0 to 1.
   std::string currency = "EUR";  ///< ISO 4217 code or any short word; prices carry it.
   double wrangler_price_per_hour = 35;
   double upload_price_per_terabyte = 0;
   friend bool operator==(const Storing&, const Storing&) = default;
+};
+
+/// What the camera film costs and how it is loaded; nothing of it holds for a digital camera.
+/// Prices are for a foot, in the plan's currency; 0 where none was entered.
+struct Filming {
+  std::int64_t magazine_feet = 400;
+  double stock_price_per_foot = 0;
+  double processing_price_per_foot = 0;
+  double scanning_price_per_foot = 0;
+  friend bool operator==(const Filming&, const Filming&) = default;
 };
 
 /// Which area the lens must cover; each one holds those before it.
@@ -197,6 +228,7 @@ struct Plan {
   Running run;
   Shooting shooting;
   Storing store;
+  Filming film;
   Choosing choose;
   Catalogue own;  ///< One's own cameras, codecs, cards and lenses; found before the library's.
   friend bool operator==(const Plan&, const Plan&) = default;

@@ -147,10 +147,11 @@ void check_references(const Plan& plan, const Catalogue& library, Problems& prob
 /// Values that are fine alone but not beside another.
 void check_relations(const Plan& plan, Problems& problems) {
   const JsonPath root;
-  if (plan.lens.focus_m * 1000 <= plan.lens.focal_mm) {
-    add_problem(problems, root.below("/lens/focus_m"), print_number(plan.lens.focus_m),
-                "a distance beyond the focal length, more than " +
-                    print_number(plan.lens.focal_mm / 1000) + " m");
+  const double focal_mm = plan.lens.focal_mm * plan.lens.extender.to_double();
+  if (plan.lens.focus_m * 1000 <= focal_mm) {
+    add_problem(
+        problems, root.below("/lens/focus_m"), print_number(plan.lens.focus_m),
+        "a distance beyond the focal length, more than " + print_number(focal_mm / 1000) + " m");
   }
   const Rational frame = Rational(1) / plan.run.sensor_rate;
   if (plan.run.shutter_kind == ShutterKind::time && plan.run.shutter_time_s > frame) {

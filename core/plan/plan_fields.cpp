@@ -22,6 +22,16 @@ constexpr auto kShutterKinds = std::to_array<ChoiceName>({
     {"angle", "Shutter angle"},
     {"time", "Shutter time"},
 });
+constexpr auto kLights = std::to_array<ChoiceName>({
+    {"not_said", "Not known yet"},
+    {"steady", "None that pulse: daylight"},
+    {"mains", "On the mains"},
+    {"frequency", "At a frequency of their own"},
+});
+constexpr auto kUploads = std::to_array<ChoiceName>({
+    {"proxies", "Proxies"},
+    {"originals", "Camera originals"},
+});
 constexpr auto kShootingBys = std::to_array<ChoiceName>({
     {"recorded_hours", "Recorded hours a day"},
     {"ratio", "Shooting ratio"},
@@ -127,6 +137,10 @@ constexpr FieldSpec number_spec(std::string_view pointer, std::string_view label
           .usual_high = usual_high};
 }
 
+constexpr FieldSpec price_per_foot(std::string_view pointer, std::string_view label) {
+  return number_spec(pointer, label, "", 0, 10'000, Rational(1, 20), 0, 5);
+}
+
 constexpr FieldSpec weight_spec(std::string_view pointer, std::string_view label) {
   return number_spec(pointer, label, "", 0, 10, Rational(1, 2), 0, 10);
 }
@@ -210,6 +224,10 @@ constexpr std::array kFields = {
     field<&Plan::lens, &LensChoice::circle_of_confusion_mm>(
         number_spec("/lens/circle_of_confusion_mm", "Circle of confusion", "mm",
                     Rational(1, 10'000), 1, Rational(1, 1000), Rational(1, 200), kTenth)),
+    field<&Plan::lens, &LensChoice::extender>(
+        fraction_spec(number_spec("/lens/extender", "Extender or reducer", "x", Rational(1, 4), 4,
+                                  kHundredth, Rational(1, 2), 2),
+                      400, 100)),
     field<&Plan::lens, &LensChoice::match>(
         choice_spec("/lens/match", "Match the view by", kMatches)),
 
@@ -249,8 +267,12 @@ constexpr std::array kFields = {
                       100'000'000, 1'000'000)),
     field<&Plan::run, &Running::base_angle_deg>(
         angle_spec("/run/base_angle_deg", "Base shutter angle")),
+    field<&Plan::run, &Running::lights>(choice_spec("/run/lights", "Lights", kLights)),
     field<&Plan::run, &Running::mains_hz>(fraction_spec(
         number_spec("/run/mains_hz", "Mains frequency", "Hz", 16, 400, 10, 50, 60), 400'000, 1000)),
+    field<&Plan::run, &Running::pulses_hz>(fraction_spec(
+        number_spec("/run/pulses_hz", "Pulses of the lights", "Hz", 1, 100'000, 10, 50, 1000),
+        100'000'000, 1000)),
     field<&Plan::run, &Running::audio_channels>(
         number_spec("/run/audio_channels", "Audio channels", "", 0, 64, 1, 0, 16)),
 
@@ -290,6 +312,17 @@ constexpr std::array kFields = {
         "/store/travel_minutes", "Camera to copying station", "min", 0, 10'080, 5, 0, 240)),
     field<&Plan::store, &Storing::return_minutes>(number_spec(
         "/store/return_minutes", "Station back to camera", "min", 0, 10'080, 5, 0, 240)),
+    field<&Plan::store, &Storing::copy_places>(
+        number_spec("/store/copy_places", "Places the copies are kept in", "", 1, 20, 1, 1, 4)),
+    field<&Plan::store, &Storing::hold_hours>(
+        number_spec("/store/hold_hours", "A copied card is held", "h", 0, 500, 1, 0, 72)),
+    field<&Plan::store, &Storing::spare_cards>(
+        number_spec("/store/spare_cards", "Spare cards, each camera", "", 0, 100, 1, 0, 6)),
+    field<&Plan::store, &Storing::upload_what>(
+        choice_spec("/store/upload_what", "Uploaded", kUploads)),
+    field<&Plan::store, &Storing::proxy_megabits_per_s>(
+        number_spec("/store/proxy_megabits_per_s", "Data rate of the proxies", "Mbit/s", kHundredth,
+                    10'000, 1, 1, 50)),
     field<&Plan::store, &Storing::upload_megabits_per_s>(
         number_spec("/store/upload_megabits_per_s", "Upload speed", "Mbit/s", kHundredth, 1'000'000,
                     10, 1, 1000)),
@@ -300,6 +333,15 @@ constexpr std::array kFields = {
         "/store/wrangler_price_per_hour", "Data wrangler, each hour", "", 0, kBillion, 1, 0, 200)),
     field<&Plan::store, &Storing::upload_price_per_terabyte>(number_spec(
         "/store/upload_price_per_terabyte", "Upload, each terabyte", "", 0, kBillion, 1, 0, 200)),
+
+    field<&Plan::film, &Filming::magazine_feet>(
+        number_spec("/film/magazine_feet", "Magazine", "ft", 20, 10'000, 100, 100, 1000)),
+    field<&Plan::film, &Filming::stock_price_per_foot>(
+        price_per_foot("/film/stock_price_per_foot", "Stock, each foot")),
+    field<&Plan::film, &Filming::processing_price_per_foot>(
+        price_per_foot("/film/processing_price_per_foot", "Processing, each foot")),
+    field<&Plan::film, &Filming::scanning_price_per_foot>(
+        price_per_foot("/film/scanning_price_per_foot", "Scanning, each foot")),
 
     field<&Plan::choose, &Choosing::must_cover>(
         choice_spec("/choose/must_cover", "Lens must cover", kCoverAreas)),
@@ -334,29 +376,33 @@ constexpr std::array kFields = {
 template <class Holder>
 constexpr std::size_t kRows = rows_of<Holder>(kFields);
 
-WIDEGATE_EVERY_MEMBER(Plan, kRows<Plan>, 9, title, format, deliverable, lens, commission, run,
-                      shooting, store, choose, own);
+WIDEGATE_EVERY_MEMBER(Plan, kRows<Plan>, 10, title, format, deliverable, lens, commission, run,
+                      shooting, store, film, choose, own);
 WIDEGATE_EVERY_MEMBER(FormatChoice, kRows<FormatChoice>, 0, camera, mode, recording, codec);
 WIDEGATE_EVERY_MEMBER(Deliverable, kRows<Deliverable>, 1, width_pixels, height_pixels, frame_lines);
 WIDEGATE_EVERY_MEMBER(FrameLine, kRows<FrameLine>, 1, name, aspect, protection, anchor,
                       width_pixels, height_pixels);
 WIDEGATE_EVERY_MEMBER(Anchor, kRows<Anchor>, 0, kind, x, y);
 WIDEGATE_EVERY_MEMBER(LensChoice, kRows<LensChoice>, 0, set, focal_mm, squeeze, image_circle_mm,
-                      f_number, focus_m, wanted_width_m, wanted_height_m, circle_of_confusion_mm,
-                      match);
+                      f_number, focus_m, extender, wanted_width_m, wanted_height_m,
+                      circle_of_confusion_mm, match);
 WIDEGATE_EVERY_MEMBER(Commissioned, kRows<Commissioned>, 1, id, terms, film_pixels_per_mm);
 WIDEGATE_EVERY_MEMBER(CommissionTerms, kRows<CommissionTerms>, 0, photosites, counted_on,
                       recorded_width_pixels, recorded_height_pixels, largest_upscaling, bit_depth,
                       chroma, sensor_raw, compression, lossless, intra, plays_at_once,
                       in_camera_desqueeze, protection);
 WIDEGATE_EVERY_MEMBER(Running, kRows<Running>, 0, project_rate, sensor_rate, shutter_kind,
-                      shutter_angle_deg, shutter_time_s, base_angle_deg, mains_hz, audio_channels);
+                      shutter_angle_deg, shutter_time_s, base_angle_deg, lights, mains_hz,
+                      pulses_hz, audio_channels);
 WIDEGATE_EVERY_MEMBER(Shooting, kRows<Shooting>, 0, days, units, cameras_per_unit, by,
                       recorded_hours_per_day, script_minutes, shooting_ratio, day_hours);
 WIDEGATE_EVERY_MEMBER(Storing, kRows<Storing>, 0, container, card, link, drive, tape, checksum,
                       verification, drive_copies, tape_copies, travel_minutes, return_minutes,
+                      copy_places, hold_hours, spare_cards, upload_what, proxy_megabits_per_s,
                       upload_megabits_per_s, upload_share, currency, wrangler_price_per_hour,
                       upload_price_per_terabyte);
+WIDEGATE_EVERY_MEMBER(Filming, kRows<Filming>, 0, magazine_feet, stock_price_per_foot,
+                      processing_price_per_foot, scanning_price_per_foot);
 WIDEGATE_EVERY_MEMBER(Choosing, kRows<Choosing>, 1, cameras, must_cover, min_minutes_per_card,
                       min_push_in_percent, min_room_percent, compare, weights, fastest_rate,
                       weight_area, weight_pixels, weight_fidelity, weight_speed, weight_data);

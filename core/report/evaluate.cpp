@@ -3,6 +3,7 @@
 #include "core/base/number_text.h"
 #include "core/choose/format_figures.h"
 #include "core/cover/cover.h"
+#include "core/film/film.h"
 #include "core/frame/frame.h"
 #include "core/optics/lens_squeeze.h"
 #include "core/optics/mode_geometry.h"
@@ -132,15 +133,41 @@ void judge(Report& report, const Plan& plan, const Chosen& rows, const Catalogue
                             .met = !photosites.missed()};
 }
 
+std::optional<double> read_out_s(const Camera& camera) {
+  constexpr double kMillisecondsPerSecond = 1000;
+  if (!camera.read_out_ms) return std::nullopt;
+  return *camera.read_out_ms / kMillisecondsPerSecond;
+}
+
+/// Bytes a frame for which a card sets the rate; film meets none.
+std::int64_t bound_bytes(const Chosen& rows, const StoreReport& store) {
+  return is_film(*rows.camera) ? 0
+                               : card_bound_bytes(*rows.codec, store.bytes_per_frame_stored.most);
+}
+
+/// The scan's own money and the film's together.
+void add_film(Report& report, const Plan& plan, const Camera& camera, const Geometry& geometry) {
+  report.film = film_report(plan, camera, geometry, report.frames.front(),
+                            report.store.recorded_hours_per_day);
+  if (!report.film) return;
+  report.store.cost.least += report.film->cost;
+  report.store.cost.most += report.film->cost;
+}
+
+Span running_minutes(const Report& report) {
+  if (!report.film) return report.store.minutes_per_card;
+  return {report.film->magazine_minutes, report.film->magazine_minutes};
+}
+
 Headline headline(const Report& report) {
   constexpr double kMillion = 1e6;
   const StoreReport& store = report.store;
-  return {.horizontal_fov_deg = report.see.horizontal_fov_deg,
-          .vertical_fov_deg = report.see.vertical_fov_deg,
-          .diagonal_fov_deg = report.see.diagonal_fov_deg,
+  return {.horizontal_fov_deg = report.see.frame_horizontal_fov_deg,
+          .vertical_fov_deg = report.see.frame_vertical_fov_deg,
+          .diagonal_fov_deg = report.see.frame_diagonal_fov_deg,
           .mode_megapixels = static_cast<double>(report.resolve.mode_photosites) / kMillion,
           .frame_megapixels = report.resolve.frame_photosites / kMillion,
-          .minutes_per_card = store.minutes_per_card,
+          .minutes_per_card = running_minutes(report),
           .data_rate_megabits_per_s = {store.bytes_per_s.least * 8 / kMillion,
                                        store.bytes_per_s.most * 8 / kMillion}};
 }
@@ -160,7 +187,8 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
                          .link = *rows.link,
                          .drive = *rows.drive,
                          .tape = rows.tape,
-                         .checksum = *rows.checksum};
+                         .checksum = *rows.checksum,
+                         .film = is_film(*rows.camera)};
   tl::expected<StoreReport, StoreFault> store =
       store_report(plan, parts, geometry.recorded_width_pixels, geometry.recorded_height_pixels);
   if (!store) {
@@ -173,13 +201,14 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   add_frames(report, plan, geometry);
   const FrameReport& frame = report.frames.front();
   report.cover = cover_report(plan.lens, rows.lens_set, geometry, frame);
-  report.see = see_report(plan, geometry, frame, catalogue);
+  report.see = see_report(plan, rows.lens_set, geometry, frame, catalogue);
   report.resolve = resolve_report(plan, geometry, report.frames);
-  report.run = run_report(
-      plan.run,
-      rate_ceiling(*rows.camera, *rows.mode, *rows.recording, *rows.card,
-                   card_bound_bytes(*rows.codec, report.store.bytes_per_frame_stored.most)));
-  set_card_lengths(report);
+  report.run = run_report(plan.run,
+                          rate_ceiling(*rows.camera, *rows.mode, *rows.recording, *rows.card,
+                                       bound_bytes(rows, report.store)),
+                          read_out_s(*rows.camera));
+  if (!report.store.no_cards) set_card_lengths(report);
+  add_film(report, plan, *rows.camera, geometry);
   judge(report, plan, rows, catalogue);
   report.headline = headline(report);
   report.notes = make_notes(plan, report);

@@ -64,8 +64,21 @@ Value safe_rates(const Report& r) {
 }
 
 Value safe_angles(const Report& r) {
-  const auto& angles = r.run.flicker.nearest_safe_shutter_deg;
+  if (!r.run.flicker.pulses_hz) return {};
+  std::vector<double> angles;
+  for (const SafeShutter& safe : r.run.flicker.nearest_safe_shutters) {
+    angles.push_back(safe.angle_deg.to_double());
+  }
   return Value(angles.empty() ? std::string("none") : join(angles, 2));
+}
+
+Value ripple(const Report& r) {
+  return r.run.flicker.pulses_hz ? Value(r.run.flicker.depth_percent) : Value();
+}
+
+Value beat(const Report& r) {
+  if (!r.run.flicker.pulses_hz) return {};
+  return r.run.flicker.beat_s ? Value(*r.run.flicker.beat_s) : Value(std::string("stands still"));
 }
 
 Value wanted(const std::optional<double>& value) { return optional_value(value); }
@@ -78,6 +91,22 @@ Value far_limit(const DepthOfField& depth) {
 
 Value tape_only(const Report& r, Value value) {
   return r.store.tapes.most > 0 ? std::move(value) : Value();
+}
+
+Value card_only(const Report& r, Value value) {
+  return r.store.no_cards ? Value() : std::move(value);
+}
+
+/// A figure of the film; nothing on a digital camera, or where the frames of a foot are not known.
+template <class Figure>
+Value film_only(const Report& r, Figure FilmReport::*figure) {
+  if (!r.film || !r.film->frames_per_foot) return {};
+  return Value(static_cast<double>((*r.film).*figure));
+}
+Value film_money(const Report& r, double FilmReport::*figure) {
+  if (!r.film || !r.film->frames_per_foot) return {};
+  const double sum = (*r.film).*figure;
+  return sum > 0 ? Value(Money{{sum, sum}}) : Value(std::string("no price entered"));
 }
 
 using R = const Report&;
@@ -206,6 +235,10 @@ constexpr auto kSeeRows = std::to_array<ReadingRow>({
      [](R r) { return r.mode.squeeze > 1 ? Value(r.see.horizontal_depth.near_m) : Value(); }},
     {"see", "see.horizontal_depth.far_m", "Horizontally sharp to", "m", 2, false,
      [](R r) { return r.mode.squeeze > 1 ? far_limit(r.see.horizontal_depth) : Value(); }},
+    {"see", "see.focal_mm", "Focal length with the extender", "mm", 1, false,
+     [](R r) { return r.see.extender == 1 ? Value() : Value(r.see.focal_mm); }},
+    {"see", "see.f_number", "f-number with the extender", "", 2, false,
+     [](R r) { return r.see.extender == 1 ? Value() : Value(r.see.f_number); }},
     {"see", "see.circle_of_confusion_mm", "Circle of confusion", "mm", 4, false,
      [](R r) { return Value(r.see.circle_of_confusion_mm); }},
     {"see", "see.magnification", "Magnification", "×", 5, false,
@@ -269,15 +302,42 @@ constexpr auto kRunRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.run.speed_factor); }},
     {"run", "run.rate_ceiling_fps", "Highest rate", "fps", 3, true,
      [](R r) { return r.run.rate_ceiling ? Value(r.run.rate_ceiling->to_double()) : Value(); }},
+    {"run", "run.flicker.depth_percent", "Ripple of the lights", "%", 2, true, ripple},
+    {"run", "run.flicker.beat_s", "The ripple comes back every", "s", 2, true, beat},
+    {"run", "run.flicker.band_count", "Bands over the picture", "", 1, false,
+     [](R r) { return r.run.flicker.bands ? optional_value(r.run.flicker.band_count) : Value(); }},
     {"run", "run.flicker.nearest_safe_shutter_deg", "Angles without flicker", "°", 2, true,
      safe_angles},
     {"run", "run.flicker.nearest_safe_rates", "Rates without flicker", "fps", 3, false, safe_rates},
     {"run", "run.screen_minutes_per_card", "A card plays for", "min", 1, false,
-     [](R r) { return Value(r.run.screen_minutes_per_card); }},
+     [](R r) { return card_only(r, Value(r.run.screen_minutes_per_card)); }},
     {"run", "run.card_timecode", "A card as timecode", "", 0, false,
-     [](R r) { return timecode(r.run.card_timecode); }},
+     [](R r) { return card_only(r, timecode(r.run.card_timecode)); }},
     {"run", "run.card_timecode_drop", "In drop-frame timecode", "", 0, false,
-     [](R r) { return timecode(r.run.card_timecode_drop); }},
+     [](R r) { return card_only(r, timecode(r.run.card_timecode_drop)); }},
+});
+
+constexpr auto kFilmRows = std::to_array<ReadingRow>({
+    {"store", "film.feet_per_minute", "Film, a minute", "ft", 1, true,
+     [](R r) { return film_only(r, &FilmReport::feet_per_minute); }},
+    {"store", "film.metres_per_minute", "Film, a minute", "m", 1, false,
+     [](R r) { return film_only(r, &FilmReport::metres_per_minute); }},
+    {"store", "film.magazine_minutes", "A magazine runs for", "min", 1, true,
+     [](R r) { return film_only(r, &FilmReport::magazine_minutes); }},
+    {"store", "film.magazines_per_day", "Magazines a day, each camera", "", 0, true,
+     [](R r) { return film_only(r, &FilmReport::magazines_per_day); }},
+    {"store", "film.feet", "Stock, the whole shoot", "ft", 0, true,
+     [](R r) { return film_only(r, &FilmReport::feet); }},
+    {"store", "film.metres", "Stock, the whole shoot", "m", 0, false,
+     [](R r) { return film_only(r, &FilmReport::metres); }},
+    {"store", "film.frame_picture_pixels", "Picture in the scan, inside the frame line", "px", 0,
+     false, [](R r) { return r.film ? Value(r.film->frame_picture_pixels) : Value(); }},
+    {"store", "film.stock_cost", "Stock, cost", "", 0, false,
+     [](R r) { return film_money(r, &FilmReport::stock_cost); }},
+    {"store", "film.processing_cost", "Processing, cost", "", 0, false,
+     [](R r) { return film_money(r, &FilmReport::processing_cost); }},
+    {"store", "film.scanning_cost", "Scanning, cost", "", 0, false,
+     [](R r) { return film_money(r, &FilmReport::scanning_cost); }},
 });
 
 constexpr auto kStoreRows = std::to_array<ReadingRow>({
@@ -288,28 +348,33 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
     {"store", "store.bytes_per_minute", "One minute", "", 0, true,
      [](R r) { return Value(Bytes{r.store.bytes_per_minute}); }},
     {"store", "store.frames_per_card", "Frames on a card", "", 0, false,
-     [](R r) { return count(r.store.frames_per_card); }},
+     [](R r) { return card_only(r, count(r.store.frames_per_card)); }},
     {"store", "store.write_headroom", "Card speed over data rate", "×", 2, true,
-     [](R r) { return Value(r.store.write_headroom); }},
+     [](R r) { return card_only(r, Value(r.store.write_headroom)); }},
     {"store", "store.cards_per_day", "Cards a day, each camera", "", 0, true,
-     [](R r) { return count(r.store.cards_per_day); }},
+     [](R r) { return card_only(r, count(r.store.cards_per_day)); }},
     {"store", "store.cards_in_rotation", "Cards in rotation, each camera", "", 0, true,
      [](R r) {
-       return r.store.rotation_sustainable ? count(r.store.cards_in_rotation)
-                                           : Value(std::string("no number is enough"));
+       return card_only(r, r.store.rotation_sustainable
+                               ? count(r.store.cards_in_rotation)
+                               : Value(std::string("no number is enough")));
      }},
     {"store", "store.cards_in_all", "Cards to have, all cameras", "", 0, true,
-     [](R r) { return r.store.rotation_sustainable ? count(r.store.cards_in_all) : Value(); }},
+     [](R r) {
+       return r.store.rotation_sustainable ? card_only(r, count(r.store.cards_in_all)) : Value();
+     }},
     {"store", "store.offload_minutes_per_card", "Copy and verify a card", "min", 1, true,
-     [](R r) { return Value(r.store.offload_minutes_per_card); }},
+     [](R r) { return card_only(r, Value(r.store.offload_minutes_per_card)); }},
     {"store", "store.offload_limited_by", "Copying is limited by the", "", 0, false,
-     [](R r) { return Value(r.store.offload_limited_by); }},
+     [](R r) { return card_only(r, Value(r.store.offload_limited_by)); }},
     {"store", "store.offload_hours_per_day", "Copying a day, each unit", "h", 1, true,
-     [](R r) { return Value(r.store.offload_hours_per_day); }},
+     [](R r) { return card_only(r, Value(r.store.offload_hours_per_day)); }},
     {"store", "store.recorded_hours_per_day", "Recorded a day, each camera", "h", 2, false,
      [](R r) { return Value(r.store.recorded_hours_per_day); }},
     {"store", "store.shoot_total_bytes", "Whole shoot", "", 0, true,
      [](R r) { return Value(Bytes{r.store.shoot_total_bytes}); }},
+    {"store", "store.copies", "Copies", "", 0, false,
+     [](R r) { return Value(static_cast<double>(r.store.copies)); }},
     {"store", "store.copies_total_bytes", "All copies", "", 0, true,
      [](R r) { return Value(Bytes{r.store.copies_total_bytes}); }},
     {"store", "store.drives", "Drives", "", 0, true, [](R r) { return count(r.store.drives); }},
@@ -317,18 +382,20 @@ constexpr auto kStoreRows = std::to_array<ReadingRow>({
      [](R r) { return Value(r.store.drive_gib); }},
     {"store", "store.tapes", "Tapes", "", 0, true,
      [](R r) { return tape_only(r, count(r.store.tapes)); }},
-    {"store", "store.tape_hours", "Writing tapes", "h", 1, false,
+    {"store", "store.tape_hours", "Writing and checking tapes", "h", 1, false,
      [](R r) { return tape_only(r, Value(r.store.tape_hours)); }},
+    {"store", "store.upload_total_bytes", "Uploaded", "", 0, false,
+     [](R r) { return Value(Bytes{r.store.upload_total_bytes}); }},
     {"store", "store.upload_hours", "Upload", "h", 1, false,
      [](R r) { return Value(r.store.upload_hours); }},
     {"store", "store.card_cost", "Cards, cost", "", 0, false,
-     [](R r) { return Value(Money{r.store.card_cost}); }},
+     [](R r) { return card_only(r, Value(Money{r.store.card_cost})); }},
     {"store", "store.drive_cost", "Drives, cost", "", 0, false,
      [](R r) { return Value(Money{r.store.drive_cost}); }},
     {"store", "store.tape_cost", "Tapes, cost", "", 0, false,
      [](R r) { return tape_only(r, Value(Money{r.store.tape_cost})); }},
     {"store", "store.wrangler_cost", "Data wrangler", "", 0, false,
-     [](R r) { return Value(Money{r.store.wrangler_cost}); }},
+     [](R r) { return card_only(r, Value(Money{r.store.wrangler_cost})); }},
     {"store", "store.upload_cost", "Upload, cost", "", 0, false,
      [](R r) { return Value(Money{r.store.upload_cost}); }},
     {"store", "store.cost", "Everything together", "", 0, true,
@@ -469,13 +536,14 @@ std::vector<Reading> readings(const Plan& plan, const Report& report) {
   std::vector<Reading> out;
   if (!report.problems.empty() || report.frames.empty()) return out;
   out.reserve(kFormatRows.size() + kFrameRows.size() + kCoverRows.size() + kSeeRows.size() +
-              kResolveRows.size() + kRunRows.size() + kStoreRows.size());
+              kResolveRows.size() + kRunRows.size() + kFilmRows.size() + kStoreRows.size());
   add(out, kFormatRows, plan, report);
   add(out, kFrameRows, plan, report);
   add(out, kCoverRows, plan, report);
   add(out, kSeeRows, plan, report);
   add(out, kResolveRows, plan, report);
   add(out, kRunRows, plan, report);
+  add(out, kFilmRows, plan, report);
   add(out, kStoreRows, plan, report);
   return out;
 }
@@ -485,6 +553,7 @@ std::vector<Reading> headline_readings(const Report& report) {
   const Plan no_plan;
   if (!report.problems.empty()) return out;
   add(out, kHeadlineRows, no_plan, report);
+  if (report.film && !out.empty()) out.back().label = "On a magazine";
   const auto& ceiling = report.run.rate_ceiling;
   if (ceiling && report.run.sensor_rate > *ceiling) {
     out.back().text = "–";

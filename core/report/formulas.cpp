@@ -17,19 +17,24 @@ constexpr std::string_view kPractice = "common practice, no source";
 constexpr auto kRows = std::to_array<FormulaRow>({
     // Headline
     {"headline.horizontal_fov_deg", "Horizontal field of view", "°",
-     "2 · atan({squeeze|mode.squeeze} · {mode width|mode.width_mm} / (2 · {focal "
+     "2 · atan({squeeze|mode.squeeze} · {frame width|frame.width_mm} / (2 · {focal "
      "length|see.focal_mm}))",
      kGeometry},
     {"headline.vertical_fov_deg", "Vertical field of view", "°",
-     "2 · atan({mode height|mode.height_mm} / (2 · {focal length|see.focal_mm}))", kGeometry},
+     "2 · atan({frame height|frame.height_mm} / (2 · {focal length|see.focal_mm}))", kGeometry},
     {"headline.diagonal_fov_deg", "Diagonal field of view", "°",
-     "2 · atan(sqrt(({squeeze|mode.squeeze} · {mode width|mode.width_mm})² + {mode "
-     "height|mode.height_mm}²) / (2 · {focal length|see.focal_mm}))",
+     "2 · atan(sqrt(({squeeze|mode.squeeze} · {frame width|frame.width_mm})² + {frame "
+     "height|frame.height_mm}²) / (2 · {focal length|see.focal_mm}))",
      kGeometry},
     {"headline.mode_megapixels", "Sensor mode", "MP",
      "{width|mode.width_photosites} · {height|mode.height_photosites} / 1000000", kCounted},
     {"headline.frame_megapixels", "Inside the frame line", "MP",
      "{width|frame.width_photosites} · {height|frame.height_photosites} / 1000000", kCounted},
+    {"headline.minutes_per_card", "Minutes per magazine", "min",
+     "{magazine|film.magazine_feet} / {feet a minute|film.feet_per_minute}", kDefinition,
+     "film.known=true"},
+    {"headline.minutes_per_card", "Minutes per magazine", "min", "",
+     "not known: nobody said how many frames stand on a foot", "store.no_cards=true"},
     {"headline.minutes_per_card", "Minutes per card", "min",
      "{frames per card|store.frames_per_card} / {sensor rate|run.sensor_rate_fps} / 60",
      kDefinition, "", WithFrameSize::falls},
@@ -303,8 +308,19 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "the lens set, focal length by focal length"},
 
     // See
+    {"see.marked_focal_mm", "Focal length on the lens", "mm", "", kChosen},
+    {"see.marked_f_number", "f-number on the lens", "", "", kChosen},
+    {"see.extender", "Factor of the extender or reducer", "×", "", kChosen},
+    {"see.focal_mm", "Focal length", "mm",
+     "{focal length on the lens|see.marked_focal_mm} · {factor of the extender|see.extender}",
+     kDefinition, "see.extended=true"},
     {"see.focal_mm", "Focal length", "mm", "", kChosen},
+    {"see.f_number", "f-number", "",
+     "{f-number on the lens|see.marked_f_number} · {factor of the extender|see.extender}",
+     kDefinition, "see.extended=true"},
     {"see.f_number", "f-number", "", "", kChosen},
+    {"see.widest_stop", "Widest stop of the lens", "", "", kLibrary},
+    {"see.close_focus_m", "Nearest focus of the lens", "m", "", kLibrary},
     {"see.focus_m", "Focus distance", "m", "", kChosen},
     {"see.horizontal_fov_deg", "Horizontal field of view of the mode", "°",
      "2 · atan({squeeze|mode.squeeze} · {mode width|mode.width_mm} / (2 · {focal "
@@ -333,60 +349,38 @@ constexpr auto kRows = std::to_array<FormulaRow>({
     {"see.width_at_focus_m", "Width in the frame line at focus", "m",
      "{squeeze|mode.squeeze} · {frame width|frame.width_mm} / {magnification|see.magnification} / "
      "1000",
-     kThinLens, "see.close_range=true"},
-    {"see.width_at_focus_m", "Width in the frame line at focus", "m",
-     "{focus distance|see.focus_m} · {squeeze|mode.squeeze} · {frame width|frame.width_mm} / "
-     "{focal length|see.focal_mm}",
-     "geometry, well beyond the focal length"},
+     kThinLens},
     {"see.height_at_focus_m", "Height in the frame line at focus", "m",
-     "{frame height|frame.height_mm} / {magnification|see.magnification} / 1000", kThinLens,
-     "see.close_range=true"},
-    {"see.height_at_focus_m", "Height in the frame line at focus", "m",
-     "{focus distance|see.focus_m} · {frame height|frame.height_mm} / {focal length|see.focal_mm}",
-     "geometry, well beyond the focal length"},
+     "{frame height|frame.height_mm} / {magnification|see.magnification} / 1000", kThinLens},
     {"see.mode_width_at_focus_m", "Width of the whole mode at focus", "m",
      "{squeeze|mode.squeeze} · {mode width|mode.width_mm} / {magnification|see.magnification} / "
      "1000",
-     kThinLens, "see.close_range=true"},
-    {"see.mode_width_at_focus_m", "Width of the whole mode at focus", "m",
-     "{focus distance|see.focus_m} · {squeeze|mode.squeeze} · {mode width|mode.width_mm} / {focal "
-     "length|see.focal_mm}",
-     "geometry, well beyond the focal length"},
+     kThinLens},
     {"see.mode_height_at_focus_m", "Height of the whole mode at focus", "m",
-     "{mode height|mode.height_mm} / {magnification|see.magnification} / 1000", kThinLens,
-     "see.close_range=true"},
-    {"see.mode_height_at_focus_m", "Height of the whole mode at focus", "m",
-     "{focus distance|see.focus_m} · {mode height|mode.height_mm} / {focal length|see.focal_mm}",
-     "geometry, well beyond the focal length"},
+     "{mode height|mode.height_mm} / {magnification|see.magnification} / 1000", kThinLens},
     {"see.wanted_width_m", "Wanted width in the scene", "m", "", kChosen},
     {"see.distance_for_wanted_width_m", "Distance for the wanted width", "m",
      "{focal length|see.focal_mm} / 1000 · (1000 · {wanted|see.wanted_width_m} / "
-     "({squeeze|mode.squeeze} · {frame width|frame.width_mm}) + if_less(1000 · "
-     "{wanted|see.wanted_width_m} / ({squeeze|mode.squeeze} · {frame width|frame.width_mm}), 100, "
-     "1, 0))",
+     "({squeeze|mode.squeeze} · {frame width|frame.width_mm}) + 1)",
      kThinLens},
     {"see.focal_for_wanted_width_mm", "Focal length for the wanted width", "mm",
-     "1000 · {focus distance|see.focus_m} · ({squeeze|mode.squeeze} · {frame width|frame.width_mm} "
-     "/ (1000 · {wanted|see.wanted_width_m})) / (1 + if_less(0.01, {squeeze|mode.squeeze} · {frame "
-     "width|frame.width_mm} / (1000 · {wanted|see.wanted_width_m}), {squeeze|mode.squeeze} · "
-     "{frame width|frame.width_mm} / (1000 · {wanted|see.wanted_width_m}), 0))",
+     "1000 · {focus distance|see.focus_m} / (1 + 1000 · {wanted|see.wanted_width_m} / "
+     "({squeeze|mode.squeeze} · {frame width|frame.width_mm}))",
      kThinLens},
     {"see.wanted_height_m", "Wanted height in the scene", "m", "", kChosen},
     {"see.distance_for_wanted_height_m", "Distance for the wanted height", "m",
-     "{focal length|see.focal_mm} / 1000 · (1000 · {wanted|see.wanted_height_m} / ({frame "
-     "height|frame.height_mm}) + if_less(1000 · {wanted|see.wanted_height_m} / ({frame "
-     "height|frame.height_mm}), 100, 1, 0))",
+     "{focal length|see.focal_mm} / 1000 · (1000 · {wanted|see.wanted_height_m} / {frame "
+     "height|frame.height_mm} + 1)",
      kThinLens},
     {"see.focal_for_wanted_height_mm", "Focal length for the wanted height", "mm",
-     "1000 · {focus distance|see.focus_m} · ({frame height|frame.height_mm} / (1000 · "
-     "{wanted|see.wanted_height_m})) / (1 + if_less(0.01, {frame height|frame.height_mm} / (1000 · "
-     "{wanted|see.wanted_height_m}), {frame height|frame.height_mm} / (1000 · "
-     "{wanted|see.wanted_height_m}), 0))",
+     "1000 · {focus distance|see.focus_m} / (1 + 1000 · {wanted|see.wanted_height_m} / {frame "
+     "height|frame.height_mm})",
      kThinLens},
     {"see.circle_of_confusion_mm", "Circle of confusion", "mm", "", "chosen in the plan",
      "see.circle_chosen=true"},
     {"see.circle_of_confusion_mm", "Circle of confusion", "mm",
-     "0.025 · {frame diagonal|frame.diagonal_mm} / 31.115",
+     "0.025 · sqrt(({squeeze|mode.squeeze} · {frame width|frame.width_mm})² + {frame "
+     "height|frame.height_mm}²) / 31.115",
      "0.025 mm on the 35 mm full aperture; common practice, no source"},
     {"see.hyperfocal_m", "Hyperfocal distance", "m",
      "({focal length|see.focal_mm}² / ({f-number|see.f_number} · {circle of "
@@ -422,6 +416,8 @@ constexpr auto kRows = std::to_array<FormulaRow>({
     {"see.matched_extent_mm", "Extent that is matched, here", "mm",
      "sqrt(({squeeze|mode.squeeze} · {mode width|mode.width_mm})² + {mode height|mode.height_mm}²)",
      kGeometry, "see.match=diagonal"},
+    {"see.equivalent_focal_mm.#.squeeze", "Squeeze of the lens there", "×", "",
+     "the lens in use, or what the mode is made for"},
     {"see.equivalent_focal_mm.#.matched_extent_mm", "Extent that is matched, there", "mm", "",
      kLibrary},
     {"see.equivalent_focal_mm.#.focal_mm", "Focal length with the same view", "mm",
@@ -502,10 +498,34 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "angle|run.base_angle_deg})",
      kDefinition},
     {"run.flicker.mains_hz", "Mains frequency", "Hz", "", kChosen},
-    {"run.flicker.nearest_safe_shutter_deg.#", "Safe shutter angle near this one", "°",
-     "floor({this angle|.*} · 2 · {mains|run.flicker.mains_hz} / (360 · {sensor "
-     "rate|run.sensor_rate_fps}) + 0.5) · 360 · {sensor rate|run.sensor_rate_fps} / (2 · "
-     "{mains|run.flicker.mains_hz})",
+    {"run.flicker.pulses_hz", "Pulses of the lights a second", "Hz", "", kChosen,
+     "run.flicker.lights=frequency"},
+    {"run.flicker.pulses_hz", "Pulses of the lights a second", "Hz",
+     "2 · {mains|run.flicker.mains_hz}", "a lamp brightens twice in each cycle of the mains"},
+    {"run.flicker.pulses_per_exposure", "Pulses in an exposure", "",
+     "{pulses a second|run.flicker.pulses_hz} · {exposure|run.exposure_s}", kDefinition},
+    {"run.flicker.pulses_per_frame", "Pulses from frame to frame", "",
+     "{pulses a second|run.flicker.pulses_hz} / {sensor rate|run.sensor_rate_fps}", kDefinition},
+    {"run.flicker.depth_percent", "Ripple, half of most less least over the mean", "%",
+     "100 · abs(sin(180 · {pulses in an exposure|run.flicker.pulses_per_exposure})) / (pi · "
+     "{pulses in an exposure|run.flicker.pulses_per_exposure})",
+     "mean of the light 1 + cos over the exposure; lamps that never go dark ripple less"},
+    {"run.flicker.beat_hz", "Ripple comes and goes, times a second", "Hz",
+     "abs({pulses a second|run.flicker.pulses_hz} − floor({pulses from frame to "
+     "frame|run.flicker.pulses_per_frame} + 0.5) · {sensor rate|run.sensor_rate_fps})",
+     "distance from the nearest whole multiple of the rate, nought included"},
+    {"run.flicker.beat_s", "One beat of the ripple", "s",
+     "1 / {beats a second|run.flicker.beat_hz}", kDefinition},
+    {"run.flicker.read_out_s", "Read-out of the sensor", "s", "", kLibrary},
+    {"run.flicker.band_count", "Bands over the height of the picture", "",
+     "{read-out|run.flicker.read_out_s} · {pulses a second|run.flicker.pulses_hz}", kDefinition},
+    {"run.flicker.nearest_safe_shutter_deg.#", "Safe shutter angle near this one", "°", "",
+     "the exact angle, as one that can be dialled where the ripple stays under 1 %; common "
+     "practice, no source"},
+    {"run.flicker.nearest_safe_exact_deg.#", "Safe shutter angle, exact", "°",
+     "floor({this angle|.*} · {pulses a second|run.flicker.pulses_hz} / (360 · {sensor "
+     "rate|run.sensor_rate_fps}) + 0.5) · 360 · {sensor rate|run.sensor_rate_fps} / {pulses a "
+     "second|run.flicker.pulses_hz}",
      "a whole number of light pulses in each exposure"},
     {"run.rate_ceiling_fps", "Highest frame rate", "fps",
      "{card write speed|given.card_write_bytes_per_s} / {frame as "
@@ -515,6 +535,52 @@ constexpr auto kRows = std::to_array<FormulaRow>({
     {"run.screen_minutes_per_card", "Playing time of a full card", "min",
      "{frames per card|store.frames_per_card} / {project rate|run.project_rate_fps} / 60",
      kDefinition, "", WithFrameSize::falls},
+
+    // Film
+    {"film.gauge_mm", "Width of the film", "mm", "", kLibrary},
+    {"film.perforations", "Perforations of a frame", "", "", kLibrary},
+    {"film.scan_pixels_per_mm", "Pixels counted as picture, a millimetre", "px/mm", "",
+     "35 mm is scanned at 4K, 16 mm at 2K; common practice, no source"},
+    {"film.frame_picture_pixels", "Picture inside the frame line", "px",
+     "min({scanned|resolve.frame_photosites}, {frame width|frame.width_mm} · {frame "
+     "height|frame.height_mm} · {pixels a millimetre|film.scan_pixels_per_mm}²)",
+     kPractice},
+    {"film.mode_picture_pixels", "Picture in the whole scan", "px",
+     "min({scanned|resolve.mode_photosites}, {gate width|mode.width_mm} · {gate "
+     "height|mode.height_mm} · {pixels a millimetre|film.scan_pixels_per_mm}²)",
+     kPractice},
+    {"film.frames_per_foot_number", "Frames on a foot", "", "", kLibrary},
+    {"film.feet_per_minute", "Feet a minute", "ft/min",
+     "60 · {sensor rate|run.sensor_rate_fps} / {frames on a foot|film.frames_per_foot_number}",
+     kDefinition},
+    {"film.metres_per_minute", "Metres a minute", "m/min",
+     "{feet a minute|film.feet_per_minute} · 0.3048", "the international foot"},
+    {"film.magazine_feet", "Magazine", "ft", "", kChosen},
+    {"film.magazine_minutes", "A magazine runs for", "min",
+     "{magazine|film.magazine_feet} / {feet a minute|film.feet_per_minute}", kDefinition},
+    {"film.magazines.#.feet", "Length of stock", "ft", "", kPractice},
+    {"film.magazines.#.minutes", "It runs for", "min",
+     "{length|.feet} / {feet a minute|film.feet_per_minute}", kDefinition},
+    {"film.feet_per_day", "Stock a day, each camera", "ft",
+     "{recorded hours|store.recorded_hours_per_day} · 60 · {feet a minute|film.feet_per_minute}",
+     kDefinition},
+    {"film.magazines_per_day", "Magazines a day, each camera", "",
+     "ceil({feet a day|film.feet_per_day} / {magazine|film.magazine_feet})", kDefinition},
+    {"film.feet", "Stock, the whole shoot", "ft",
+     "{feet a day|film.feet_per_day} · {days|given.days} · {units|given.units} · "
+     "{cameras|given.cameras_per_unit}",
+     kDefinition},
+    {"film.metres", "Stock, the whole shoot", "m", "{feet|film.feet} · 0.3048",
+     "the international foot"},
+    {"film.stock_cost", "Stock", "",
+     "{feet|film.feet} · {price of a foot|given.stock_price_per_foot}", kDefinition},
+    {"film.processing_cost", "Processing", "",
+     "{feet|film.feet} · {price of a foot|given.processing_price_per_foot}", kDefinition},
+    {"film.scanning_cost", "Scanning", "",
+     "{feet|film.feet} · {price of a foot|given.scanning_price_per_foot}", kDefinition},
+    {"film.cost", "Film together", "",
+     "{stock|film.stock_cost} + {processing|film.processing_cost} + {scanning|film.scanning_cost}",
+     kDefinition},
 
     // Store
     {"store.bytes_per_frame", "A coded frame", "bytes",
@@ -585,6 +651,8 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "rate|run.project_rate_fps} / {sensor rate|run.sensor_rate_fps}",
      kDefinition, "given.shooting_by=ratio"},
     {"store.recorded_hours_per_day", "Recorded hours a day, each camera", "h", "", kChosen},
+    {"store.cards_per_day", "Cards a day, each camera", "cards", "", "film fills no cards",
+     "store.no_cards=true"},
     {"store.cards_per_day", "Cards a day, each camera", "cards",
      "ceil({recorded hours|store.recorded_hours_per_day} · 3600 · {sensor "
      "rate|run.sensor_rate_fps} / {frames on a card|store.frames_per_card})",
@@ -616,10 +684,14 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "min({card read|given.card_read_bytes_per_s}, {link|given.link_bytes_per_s})",
      "the slowest part sets the pace"},
     {"store.offload_passes", "Passes over the data", "", "", "the verification chosen in the plan"},
+    {"store.offload_minutes_per_card", "Copying a full card", "min", "", "film fills no cards",
+     "store.no_cards=true"},
     {"store.offload_minutes_per_card", "Copying a full card", "min",
      "{usable on a card|store.usable_card_bytes} · {passes|store.offload_passes} / {speed of "
      "copying|store.offload_bytes_per_s} / 60",
      kDefinition},
+    {"store.offload_hours_per_day", "Copying a day, each unit", "h", "", "film fills no cards",
+     "store.no_cards=true"},
     {"store.offload_hours_per_day", "Copying a day, each unit", "h",
      "{recorded hours|store.recorded_hours_per_day} · {bytes per second|store.bytes_per_s} · "
      "{cameras|given.cameras_per_unit} · {passes|store.offload_passes} / {speed of "
@@ -644,33 +716,65 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "{copies on tape|given.tape_copies} · ceil({whole shoot|store.shoot_total_bytes} / {tape "
      "capacity|given.tape_capacity_bytes})",
      kDefinition},
+    {"store.copies", "Copies", "copies",
+     "{copies on drives|given.drive_copies} + {copies on tape|given.tape_copies}", kCounted},
     {"store.tape_hours", "Writing tapes", "h",
      "{whole shoot|store.shoot_total_bytes} · {copies on tape|given.tape_copies} / if_less({copies "
      "on drives|given.drive_copies}, 1, {tape speed|given.tape_write_bytes_per_s}, min({tape "
      "speed|given.tape_write_bytes_per_s}, {drive read|given.drive_read_bytes_per_s})) / 3600",
+     kDefinition, "given.verification=none"},
+    {"store.tape_hours", "Writing tapes and reading them back", "h",
+     "2 · {whole shoot|store.shoot_total_bytes} · {copies on tape|given.tape_copies} / "
+     "if_less({copies on drives|given.drive_copies}, 1, {tape "
+     "speed|given.tape_write_bytes_per_s}, min({tape speed|given.tape_write_bytes_per_s}, {drive "
+     "read|given.drive_read_bytes_per_s})) / 3600",
+     "a verified tape is read through once more, as fast as it was written"},
+    {"store.playing_hours", "Playing time of all footage", "h",
+     "{recorded hours|store.recorded_hours_per_day} · {days|given.days} · {units|given.units} · "
+     "{cameras|given.cameras_per_unit} · {sensor rate|run.sensor_rate_fps} / {project "
+     "rate|run.project_rate_fps}",
+     kDefinition},
+    {"store.upload_total_bytes", "Uploaded", "bytes",
+     "{whole shoot|store.shoot_total_bytes} · {share uploaded|given.upload_share}", kDefinition,
+     "given.upload_what=originals"},
+    {"store.upload_total_bytes", "Uploaded", "bytes",
+     "{playing time|store.playing_hours} · 3600 · {rate of the "
+     "proxies|given.proxy_megabits_per_s} · 1000000 / 8 · {share uploaded|given.upload_share}",
      kDefinition},
     {"store.upload_hours", "Upload", "h",
-     "{whole shoot|store.shoot_total_bytes} · {share uploaded|given.upload_share} · 8 / ({upload "
-     "speed|given.upload_megabits_per_s} · 1000000) / 3600",
+     "{uploaded|store.upload_total_bytes} · 8 / ({upload speed|given.upload_megabits_per_s} · "
+     "1000000) / 3600",
      kDefinition},
+    {"store.cards_in_all", "Cards, all cameras", "cards", "", "film fills no cards",
+     "store.no_cards=true"},
     {"store.cards_in_all", "Cards, all cameras", "cards",
      "{cards in rotation|store.cards_in_rotation} · {cameras|given.cameras_per_unit} · "
      "{units|given.units}",
      kDefinition},
+    {"store.card_cost", "Cards", "", "", "film fills no cards", "store.no_cards=true"},
     {"store.card_cost", "Cards", "",
      "{cards|store.cards_in_all} · {price of a card|given.card_price}", kDefinition},
     {"store.drive_cost", "Drives", "",
      "{drives|store.drives} · {price of a drive|given.drive_price}", kDefinition},
     {"store.tape_cost", "Tapes", "", "{tapes|store.tapes} · {price of a tape|given.tape_price}",
      kDefinition},
+    {"store.wrangler_cost", "Hours of copying", "", "", "film fills no cards",
+     "store.no_cards=true"},
     {"store.wrangler_cost", "Hours of copying", "",
      "{copying a day|store.offload_hours_per_day} · {units|given.units} · {days|given.days} · "
      "{price of an hour|given.wrangler_price_per_hour}",
      kDefinition},
     {"store.upload_cost", "Upload", "",
-     "{whole shoot|store.shoot_total_bytes} · {share uploaded|given.upload_share} / 1000000000000 "
-     "· {price of a terabyte|given.upload_price_per_terabyte}",
+     "{uploaded|store.upload_total_bytes} / 1000000000000 · {price of a "
+     "terabyte|given.upload_price_per_terabyte}",
      kDefinition},
+    {"store.cost", "All of it", "",
+     "{drives|store.drive_cost} + {tapes|store.tape_cost} + {upload|store.upload_cost} + "
+     "{film|film.cost}",
+     kDefinition, "film.known=true"},
+    {"store.cost", "All of it", "",
+     "{drives|store.drive_cost} + {tapes|store.tape_cost} + {upload|store.upload_cost}",
+     kDefinition, "store.no_cards=true"},
     {"store.cost", "All of it", "",
      "{cards|store.card_cost} + {drives|store.drive_cost} + {tapes|store.tape_cost} + "
      "{copying|store.wrangler_cost} + {upload|store.upload_cost}",

@@ -15,7 +15,7 @@ enum class WithFrameSize { rises, falls };
 /// In `formula` a pair in braces, {words|key}, stands for another figure: the words are shown, its
 /// number is put in. Numbers in lists have "#" in their key; a key that begins with "." belongs to
 /// the same object, ".*" is the figure itself. Angles are in degrees. Beside the usual operators
-/// and sqrt, atan, acos, log2, min, max, floor and ceil there are:
+/// and sqrt, pi, sin, atan, acos, log2, min, max, floor and ceil there are:
 ///   quarter(x, y, r)     area of the rectangle from 0,0 to x,y inside a circle of radius r about
 ///   0,0,
 ///                        negative when exactly one of x and y is;

@@ -79,8 +79,16 @@ constexpr auto kRows = std::to_array<Row>({
      [](const Source& s) { return s.parts.tape == nullptr ? 0 : s.parts.tape->price; }},
     {"upload_megabits_per_s", "Upload speed", "Mbit/s", kChosen,
      [](const Source& s) { return s.plan.store.upload_megabits_per_s; }},
+    {"proxy_megabits_per_s", "Data rate of the proxies", "Mbit/s", kChosen,
+     [](const Source& s) { return s.plan.store.proxy_megabits_per_s; }},
     {"upload_share", "Share uploaded", "", kChosen,
      [](const Source& s) { return s.plan.store.upload_share; }},
+    {"stock_price_per_foot", "Price of a foot of stock", "", kChosen,
+     [](const Source& s) { return s.plan.film.stock_price_per_foot; }},
+    {"processing_price_per_foot", "Price of processing a foot", "", kChosen,
+     [](const Source& s) { return s.plan.film.processing_price_per_foot; }},
+    {"scanning_price_per_foot", "Price of scanning a foot", "", kChosen,
+     [](const Source& s) { return s.plan.film.scanning_price_per_foot; }},
     {"wrangler_price_per_hour", "Price of an hour of copying", "", kChosen,
      [](const Source& s) { return s.plan.store.wrangler_price_per_hour; }},
     {"upload_price_per_terabyte", "Price of a terabyte uploaded", "", kChosen,
@@ -164,10 +172,14 @@ void add_given(Report& report, const Plan& plan, const StoreParts& parts) {
                           "",
                           "chosen in the plan; none off speed",
                           {channels, channels}});
-  report.given_words.reserve(3);
+  report.given_words.reserve(5);
   report.given_words.push_back(
       {"codec_form", std::visit(CodecFigures(report.given), parts.codec.form)});
   report.given_words.push_back({"copying", copying_parts(plan.store)});
+  const bool verified = plan.store.verification != Verification::none;
+  report.given_words.push_back({"verification", verified ? "read back" : "none"});
+  const bool originals = plan.store.upload_what == UploadWhat::originals;
+  report.given_words.push_back({"upload_what", originals ? "originals" : "proxies"});
   const bool hours = plan.shooting.by == ShootingBy::recorded_hours;
   report.given_words.push_back({"shooting_by", hours ? "recorded_hours" : "ratio"});
 }

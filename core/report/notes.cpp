@@ -13,7 +13,13 @@ constexpr double kHeadroomNeeded = 1;
 constexpr double kHeadroomCaution = 1.2;
 /// Nearer than about 21 focal lengths breathing shows on most lenses. common practice, no source
 constexpr double kCloseMagnification = 0.05;
-constexpr double kScaleRounding = 1e-9;   // of what comes from fractions
+constexpr double kScaleRounding = 1e-9;  // of what comes from fractions
+/// Up to here an enlargement is the rounding of rasters. common practice, no source
+constexpr double kUpscaled = 1.005;
+/// A circle no wider than this beyond the need is a promise to be tested. common practice, no
+/// source
+constexpr double kCircleMarginMm = 0.3;
+constexpr double kCopiesNeeded = 2;
 constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
 constexpr int kMostDecimals = 9;
 constexpr double kHoursPerDay = 24;
@@ -37,10 +43,10 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "A frame line cannot be level with the main one without leaving the mode; it sits at the "
      "edge.",
      ""},
-    {Topic::common_top, Question::frame, "frame.common_top", "", 0, "",
+    {Topic::common_top, Question::frame, "frame.common_top", "", 0,
      "Common top leaves the optical axis off the middle of the frame; tell everyone who aligns "
      "lenses and effects plates.",
-     ""},
+     "", ""},
     {Topic::frame_push_in, Question::frame, "frame.push_in", "percent", 1,
      "Post can push in by {have} % without upscaling; {need} % is wanted.", "",
      "Post can push in by {have} % without upscaling; {need} % is wanted."},
@@ -52,6 +58,10 @@ constexpr auto kTopics = std::to_array<TopicRow>({
     {Topic::cover_neighbour_circle, Question::cover, "cover.neighbour", "mm", 1, "",
      "This focal length is not in the set; the smaller neighbouring circle of {have} mm is "
      "assumed.",
+     ""},
+    {Topic::cover_marginal, Question::cover, "cover.marginal", "mm", 2, "",
+     "The {have} mm circle is only {gap} mm wider than the {need} mm it has to cover. A published "
+     "circle is a promise, not a measurement: test this lens on this format.",
      ""},
     {Topic::cover_frame, Question::cover, "cover.frame", "mm", 1,
      "The {have} mm circle covers the frame line, which needs {need} mm.",
@@ -65,10 +75,17 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The circle covers the whole sensor mode, which needs {need} mm.",
      "The sensor mode needs {need} mm and has {have} mm: padding at its corners is lost.",
      "The sensor mode needs {need} mm and has {have} mm: its corners go dark, {gap} mm short."},
-    {Topic::see_close_range, Question::see, "see.close_range", "m", 2, "",
-     "At {have} m this lens is close to its subject: sizes come from the magnification, and "
-     "breathing is not modelled.",
-     ""},
+    {Topic::see_close_range, Question::see, "see.close_range", "m", 2,
+     "At {have} m this lens is close to its subject; its breathing is not part of these figures.",
+     "", ""},
+    {Topic::see_widest_stop, Question::see, "see.widest_stop", "", 1, "", "",
+     "The lens opens to {need}; {have} is set."},
+    {Topic::see_close_focus, Question::see, "see.close_focus", "m", 2, "", "",
+     "The lens focuses down to {need} m; {have} m is set."},
+    {Topic::see_anamorphic_depth, Question::see, "see.anamorphic_depth", "times", 2,
+     "A front anamorphic lens of {have} times has two depths of field; the one down the height is "
+     "used here, the one across stands beside it. A rear anamorphic has only the first.",
+     "", ""},
     {Topic::see_t_stop, Question::see, "see.t_stop", "", 1, "",
      "Depth of field uses the f-number {have}; a T-stop marking is darker than its f-number.", "",
      true},
@@ -78,10 +95,14 @@ constexpr auto kTopics = std::to_array<TopicRow>({
     {Topic::resolve_raster, Question::resolve, "resolve.raster", "pixels", 0, "", "",
      "The file holds {have} pixels on one axis or in all; {need} are required: {gap} too few."},
     {Topic::resolve_upscaled, Question::resolve, "resolve.upscaled", "times", 3,
-     "The deliverable is {have} times what was really sampled: nothing is upscaled.",
-     "The deliverable is {have} times what was really sampled on one axis: it is upscaled.", ""},
-    {Topic::resolve_squeeze_left, Question::resolve, "resolve.squeeze_left", "times", 2, "",
-     "The file is still squeezed {have} times; tell editorial and post.", ""},
+     "Nothing is upscaled: the deliverable takes {have} of what is recorded inside the frame line.",
+     "The picture is enlarged {have} times for the deliverable: it is upscaled.", ""},
+    {Topic::resolve_squeeze_left, Question::resolve, "resolve.squeeze_left", "times", 2,
+     "The file is still squeezed {have} times; tell editorial and post.", "", ""},
+    {Topic::resolve_scan, Question::resolve, "resolve.scan", "pixels", 0,
+     "Of the {need} scanned pixels inside the frame line {have} are counted as picture: film holds "
+     "about 165 a millimetre.",
+     "", ""},
     {Topic::resolve_squeeze_mismatch, Question::resolve, "resolve.squeeze_mismatch", "times", 2, "",
      "",
      "This recording option de-squeezes {need} times but the lens squeezes {have} times: the "
@@ -97,14 +118,23 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The format runs to {need} frames/s; {have} is set.", "",
      "The format runs to {need} frames/s at most; {have} is set."},
     {Topic::run_flicker, Question::run, "run.flicker", "degrees", 2,
-     "At {have} degrees mains lights will not pulse in the picture.",
-     "At {have} degrees mains lights may pulse; the nearest safe angle is {need} degrees.",
-     "At {have} degrees mains lights may pulse, and no shutter angle is safe at this rate."},
+     "At {have} degrees these lights do not pulse in the picture.",
+     "At {have} degrees these lights pulse a little in the picture; {need} degrees is safe.",
+     "At {have} degrees these lights pulse in the picture for all to see; {need} degrees is safe."},
+    {Topic::run_bands, Question::run, "run.bands", "degrees", 2, "",
+     "At {have} degrees these lights stand as bands across the picture of a rolling shutter; "
+     "{need} degrees is safe.",
+     ""},
+    {Topic::run_no_safe_angle, Question::run, "run.no_safe_angle", "degrees", 2, "",
+     "At {have} degrees these lights may pulse, and no angle is safe at this rate: use daylight, "
+     "or lights made for high speed, or another rate.",
+     "At {have} degrees these lights pulse in the picture for all to see, and no angle is safe at "
+     "this rate: use daylight, or lights made for high speed, or another rate."},
     {Topic::run_test_lights, Question::run, "run.test_lights", "", 0, "",
      "Shoot a test under the lights that will be used; not every lamp follows the mains.", "",
      true},
-    {Topic::run_audio_dropped, Question::run, "run.audio", "times", 3, "",
-     "At {have} times speed no sound is recorded with the picture.", ""},
+    {Topic::run_audio_dropped, Question::run, "run.audio", "times", 3,
+     "At {have} times speed no sound is recorded with the picture.", "", ""},
     {Topic::store_write_headroom, Question::store, "store.write_headroom", "times", 2,
      "The card writes {have} times the data rate.",
      "The card writes only {have} times the data rate; below {need} there is little to spare.",
@@ -114,8 +144,8 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "A card lasts {have} minutes; {need} are wanted."},
     {Topic::store_card_claim, Question::store, "store.card_claim", "", 0, "",
      "No standard's class guarantees this card's speed; test it full and warm.", ""},
-    {Topic::store_codec_range, Question::store, "store.codec_range", "", 0, "",
-     "This codec's size follows the picture; plan with the larger figures.", ""},
+    {Topic::store_codec_range, Question::store, "store.codec_range", "", 0,
+     "This codec's size follows the picture; plan with the larger figures.", "", ""},
     {Topic::store_day_too_short, Question::store, "store.day_too_short", "h", 1, "",
      "Each camera would run for {have} h on a shooting day of {need} h.",
      "Each camera would have to run for {have} h a day; a day has {need} h."},
@@ -124,6 +154,11 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "Copying is slower than shooting: no number of cards is enough."},
     {Topic::store_verification, Question::store, "store.verification", "", 0, "",
      "Copies are not verified; a copy that was not read back is not known to be good.", ""},
+    {Topic::store_copies, Question::store, "store.copies", "copies", 0,
+     "There are {have} copies beside the cards.", "",
+     "{have} of the {need} copies that footage needs: if it is lost, so is the shoot."},
+    {Topic::store_one_place, Question::store, "store.one_place", "places", 0, "",
+     "All copies are kept in one place; a fire or a theft takes them all.", ""},
     {Topic::store_upload, Question::store, "store.upload", "days", 0, "",
      "The upload takes {have} days, the shoot {need}. A faster line or a smaller share is needed, "
      "or "
@@ -182,6 +217,10 @@ class Notes {
   void caution_if(bool holds, Topic topic, double have = 0, double need = 0) {
     if (holds) add(topic, Severity::caution, have, need);
   }
+  /// Worth knowing, and nothing wrong.
+  void remark_if(bool holds, Topic topic, double have = 0, double need = 0) {
+    if (holds) add(topic, Severity::ok, have, need);
+  }
   [[nodiscard]] std::vector<Note> take() { return std::move(notes_); }
   void reserve() { notes_.reserve(kTopics.size()); }
 
@@ -204,9 +243,22 @@ void note_frame(Notes& notes, const Plan& plan, const Report& report) {
     return line.anchor.kind == AnchorKind::common_top;
   });
   notes.caution_if(limited, Topic::anchor_limited);
-  notes.caution_if(common, Topic::common_top);
+  notes.remark_if(common, Topic::common_top);
   note_finding(notes, Topic::frame_push_in, report, Requirement::push_in);
   note_finding(notes, Topic::frame_room, report, Requirement::room);
+}
+
+const CoverFigures& area_to_cover(const CoverReport& cover, CoverArea wanted) {
+  switch (wanted) {
+    case CoverArea::none:
+    case CoverArea::frame:
+      return cover.frame;
+    case CoverArea::protected_area:
+      return cover.protected_area;
+    case CoverArea::mode:
+      return cover.mode;
+  }
+  return cover.frame;
 }
 
 void note_cover(Notes& notes, const Plan& plan, const Report& report) {
@@ -222,11 +274,22 @@ void note_cover(Notes& notes, const Plan& plan, const Report& report) {
   area(Topic::cover_frame, cover.frame, CoverArea::frame);
   area(Topic::cover_protected, cover.protected_area, CoverArea::protected_area);
   area(Topic::cover_mode, cover.mode, CoverArea::mode);
+  const CoverFigures& needed = area_to_cover(cover, plan.choose.must_cover);
+  notes.caution_if(needed.covered && circle - needed.diagonal_mm < kCircleMarginMm,
+                   Topic::cover_marginal, circle, needed.diagonal_mm);
 }
 
+/// Stops are compared as they are marked on the lens.
 void note_see(Notes& notes, const Report& report) {
-  notes.caution_if(report.see.magnification > kCloseMagnification, Topic::see_close_range,
-                   report.see.focus_m);
+  const SeeReport& see = report.see;
+  notes.remark_if(see.magnification > kCloseMagnification, Topic::see_close_range, see.focus_m);
+  if (see.widest_stop && see.marked_f_number < *see.widest_stop - kScaleRounding) {
+    notes.add(Topic::see_widest_stop, Severity::fail, see.marked_f_number, *see.widest_stop);
+  }
+  if (see.close_focus_m && see.focus_m < *see.close_focus_m - kScaleRounding) {
+    notes.add(Topic::see_close_focus, Severity::fail, see.focus_m, *see.close_focus_m);
+  }
+  notes.remark_if(report.mode.squeeze > 1, Topic::see_anamorphic_depth, report.mode.squeeze);
   notes.add(Topic::see_t_stop, Severity::caution, report.see.f_number);
 }
 
@@ -254,15 +317,20 @@ void note_resolve(Notes& notes, const Report& report) {
   const ResolveReport& resolve = report.resolve;
   note_finding(notes, Topic::resolve_mandate, report, Requirement::photosites);
   note_raster(notes, report);
-  const double scale = std::max(resolve.horizontal_sampled_scale, resolve.vertical_sampled_scale);
-  const bool upscaled = scale > 1 + kScaleRounding;
+  const double scale = resolve.nominal_scale;
+  const bool upscaled = scale > kUpscaled + kScaleRounding;
   notes.add(Topic::resolve_upscaled, upscaled ? Severity::caution : Severity::ok, scale, 1);
   if (resolve.recorded_squeeze < 1) {
     notes.add(Topic::resolve_squeeze_mismatch, Severity::fail, report.mode.squeeze,
               report.mode.squeeze / resolve.recorded_squeeze);
   } else {
-    notes.caution_if(resolve.recorded_squeeze > 1, Topic::resolve_squeeze_left,
-                     resolve.recorded_squeeze);
+    notes.remark_if(resolve.recorded_squeeze > 1, Topic::resolve_squeeze_left,
+                    resolve.recorded_squeeze);
+  }
+  if (report.film) {
+    notes.remark_if(report.film->frame_picture_pixels < resolve.frame_photosites,
+                    Topic::resolve_scan, report.film->frame_picture_pixels,
+                    resolve.frame_photosites);
   }
   const double stretch = raster_stretch(report);
   notes.caution_if(std::abs(stretch - 1) > kShapeTolerance, Topic::resolve_raster_shape, stretch,
@@ -270,9 +338,16 @@ void note_resolve(Notes& notes, const Report& report) {
   notes.caution_if(resolve.mandate.required > 0, Topic::resolve_written_requirements);
 }
 
-double nearest(const std::vector<double>& angles, double to) {
-  const auto closer = [to](double a, double b) { return std::abs(a - to) < std::abs(b - to); };
-  return *std::min_element(angles.begin(), angles.end(), closer);
+void note_lights(Notes& notes, const RunReport& run) {
+  const Flicker& flicker = run.flicker;
+  const auto& safe = flicker.nearest_safe_shutters;
+  const double now = run.shutter_deg;
+  const double better = safe.empty() ? now : safe.front().angle_deg.to_double();
+  if (flicker.grade == Severity::ok) return notes.add(Topic::run_flicker, Severity::ok, now, now);
+  const Topic topic = safe.empty()    ? Topic::run_no_safe_angle
+                      : flicker.bands ? Topic::run_bands
+                                      : Topic::run_flicker;
+  notes.add(topic, flicker.grade, now, better);
 }
 
 void note_run(Notes& notes, const Plan& plan, const Report& report) {
@@ -281,17 +356,10 @@ void note_run(Notes& notes, const Plan& plan, const Report& report) {
     notes.add(Topic::run_rate_ceiling, run.rate_allowed ? Severity::ok : Severity::fail,
               run.sensor_rate.to_double(), run.rate_ceiling->to_double());
   }
-  const auto& safe_angles = run.flicker.nearest_safe_shutter_deg;
-  if (run.flicker.safe || safe_angles.empty()) {
-    notes.add(Topic::run_flicker, run.flicker.safe ? Severity::ok : Severity::fail, run.shutter_deg,
-              run.shutter_deg);
-  } else {
-    notes.add(Topic::run_flicker, Severity::caution, run.shutter_deg,
-              nearest(safe_angles, run.shutter_deg));
-  }
+  note_lights(notes, run);
   notes.add(Topic::run_test_lights, Severity::caution);
-  notes.caution_if(run.sensor_rate != run.project_rate && plan.run.audio_channels > 0,
-                   Topic::run_audio_dropped, run.speed_factor);
+  notes.remark_if(run.sensor_rate != run.project_rate && plan.run.audio_channels > 0,
+                  Topic::run_audio_dropped, run.speed_factor);
 }
 
 void note_day(Notes& notes, const Plan& plan, const StoreReport& store) {
@@ -311,8 +379,16 @@ void note_upload(Notes& notes, const Plan& plan, const StoreReport& store) {
   if (days > shoot) notes.add(Topic::store_upload, Severity::caution, days, shoot);
 }
 
-void note_store(Notes& notes, const Plan& plan, const Report& report) {
-  const StoreReport& store = report.store;
+/// Cards are wiped; only what is kept counts.
+void note_copies(Notes& notes, const Plan& plan, const StoreReport& store) {
+  const auto copies = static_cast<double>(store.copies);
+  const bool enough = copies >= kCopiesNeeded;
+  notes.add(Topic::store_copies, enough ? Severity::ok : Severity::fail, copies, kCopiesNeeded);
+  notes.caution_if(enough && plan.store.copy_places < 2, Topic::store_one_place, 1, 2);
+}
+
+/// What a card must do for this format; film meets none.
+void note_card(Notes& notes, const Plan& plan, const StoreReport& store) {
   const double headroom = store.write_headroom.least;
   const auto cards = static_cast<double>(store.cards_in_rotation.most);
   const Severity severity = headroom < kHeadroomNeeded    ? Severity::fail
@@ -326,11 +402,17 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
     notes.add(Topic::store_minutes, have < wanted ? Severity::fail : Severity::ok, have, wanted);
   }
   notes.caution_if(!store.card_guaranteed, Topic::store_card_claim);
-  notes.caution_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
-  note_day(notes, plan, store);
   notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail,
             cards, cards);
+}
+
+void note_store(Notes& notes, const Plan& plan, const Report& report) {
+  const StoreReport& store = report.store;
+  if (!store.no_cards) note_card(notes, plan, store);
+  notes.remark_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
+  note_day(notes, plan, store);
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);
+  note_copies(notes, plan, store);
   note_upload(notes, plan, store);
   notes.add(Topic::store_two_copies, Severity::caution);
 }
@@ -382,6 +464,16 @@ bool topic_standing(Topic topic) { return row_of(topic).standing; }
 std::string_view severity_key(Severity severity) {
   constexpr auto kKeys = std::to_array<std::string_view>({"ok", "caution", "fail"});
   return kKeys[static_cast<std::size_t>(severity)];
+}
+
+std::string standing_text(const std::vector<Note>& notes) {
+  std::string text;
+  for (const Note& note : notes) {
+    if (!topic_standing(note.topic)) continue;
+    text += text.empty() ? "" : " ";
+    text += note_text(note);
+  }
+  return text;
 }
 
 Severity worst_severity(const std::vector<Note>& notes, Question question) {

@@ -32,6 +32,9 @@ enum class Question { frame, cover, see, resolve, run, store, choose };
 /// True for the usual cautions, given whatever the plan is.
 [[nodiscard]] bool topic_standing(Topic topic);
 
+/// The usual cautions in one line, for the foot of whatever tells the notes; empty without any.
+[[nodiscard]] std::string standing_text(const std::vector<Note>& notes);
+
 /// The worst note of a question but for the usual cautions, which would make every verdict the
 /// same; ok when it has none.
 [[nodiscard]] Severity worst_severity(const std::vector<Note>& notes, Question question);

@@ -3,13 +3,16 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 #include <vector>
 
 #include "core/base/problem.h"
+#include "core/base/severity.h"
 #include "core/base/span.h"
 #include "core/choose/report.h"
 #include "core/cover/report.h"
+#include "core/film/report.h"
 #include "core/frame/report.h"
 #include "core/plan/plan.h"
 #include "core/resolve/report.h"
@@ -21,12 +24,12 @@ namespace widegate {
 
 /// The three numbers that are always in sight, and their neighbours.
 struct Headline {
-  double horizontal_fov_deg = 0;
+  double horizontal_fov_deg = 0;  ///< What the main frame line sees.
   double vertical_fov_deg = 0;
   double diagonal_fov_deg = 0;
   double mode_megapixels = 0;
   double frame_megapixels = 0;  ///< Photosites inside the main frame line, in millions.
-  Span minutes_per_card;
+  Span minutes_per_card;        ///< Of a magazine, on film.
   Span data_rate_megabits_per_s;
 };
 
@@ -57,9 +60,6 @@ struct GivenWord {
   std::string_view value;
 };
 
-/// How much a note matters.
-enum class Severity { ok, caution, fail };
-
 /// What a note is about; its words are made by note_text() in notes.h.
 enum class Topic {
   cover_frame,
@@ -67,18 +67,25 @@ enum class Topic {
   cover_mode,
   cover_unknown,
   cover_neighbour_circle,
+  cover_marginal,
   anchor_limited,
   common_top,
   see_close_range,
+  see_widest_stop,
+  see_close_focus,
+  see_anamorphic_depth,
   see_t_stop,
   resolve_mandate,
   resolve_raster,
   resolve_upscaled,
   resolve_squeeze_left,
+  resolve_scan,
   resolve_squeeze_mismatch,
   resolve_raster_shape,
   run_rate_ceiling,
   run_flicker,
+  run_bands,
+  run_no_safe_angle,
   run_test_lights,
   run_audio_dropped,
   store_day_too_short,
@@ -88,6 +95,8 @@ enum class Topic {
   store_rotation,
   store_two_copies,
   store_verification,
+  store_copies,
+  store_one_place,
   resolve_written_requirements,
   frame_push_in,
   frame_room,
@@ -118,6 +127,7 @@ struct Report {
   CommissionReport commission;
   RunReport run;
   StoreReport store;
+  std::optional<FilmReport> film;  ///< Nothing for a digital camera.
   std::vector<Note> notes;
   std::vector<GivenNumber> given;  ///< See inputs.h.
   std::vector<GivenWord> given_words;

@@ -1,5 +1,7 @@
 #include "core/report/report_fields.h"
 
+#include <array>
+
 #include "core/report/notes.h"
 
 namespace widegate {
@@ -209,6 +211,7 @@ void visit_equivalents(const EquivalentFocals& rows, Visitor& v) {
     v.begin_object("");
     v.text("camera", row.camera);
     v.text("mode", row.mode);
+    v.number("squeeze", row.squeeze);
     v.number("matched_extent_mm", row.matched_extent_mm);
     v.number("focal_mm", row.focal_mm);
     v.end_object();
@@ -230,9 +233,15 @@ std::string_view match_key(MatchBy match) {
 
 void visit_see(const SeeReport& see, Visitor& v) {
   v.begin_object("see");
+  v.number("marked_focal_mm", see.marked_focal_mm);
+  v.number("marked_f_number", see.marked_f_number);
+  v.number("extender", see.extender);
+  v.flag("extended", see.extender != 1);
   v.number("focal_mm", see.focal_mm);
   v.number("f_number", see.f_number);
   v.number("focus_m", see.focus_m);
+  optional_number(v, "widest_stop", see.widest_stop);
+  optional_number(v, "close_focus_m", see.close_focus_m);
   v.number("horizontal_fov_deg", see.horizontal_fov_deg);
   v.number("vertical_fov_deg", see.vertical_fov_deg);
   v.number("diagonal_fov_deg", see.diagonal_fov_deg);
@@ -240,7 +249,6 @@ void visit_see(const SeeReport& see, Visitor& v) {
   v.number("frame_vertical_fov_deg", see.frame_vertical_fov_deg);
   v.number("frame_diagonal_fov_deg", see.frame_diagonal_fov_deg);
   v.number("magnification", see.magnification);
-  v.flag("close_range", see.close_range);
   v.number("width_at_focus_m", see.width_at_focus_m);
   v.number("height_at_focus_m", see.height_at_focus_m);
   v.number("mode_width_at_focus_m", see.mode_width_at_focus_m);
@@ -299,13 +307,46 @@ void visit_resolve(const ResolveReport& resolve, Visitor& v) {
   v.end_object();
 }
 
+std::string_view lights_key(Lights lights) {
+  constexpr auto kKeys =
+      std::to_array<std::string_view>({"not_said", "steady", "mains", "frequency"});
+  return kKeys[static_cast<std::size_t>(lights)];
+}
+
+void visit_pulses(const Flicker& flicker, Visitor& v) {
+  constexpr auto kKeys = std::to_array<std::string_view>(
+      {"pulses_hz", "pulses_per_exposure", "pulses_per_frame", "depth_percent", "beat_hz"});
+  if (!flicker.pulses_hz) {
+    for (const std::string_view key : kKeys) v.nothing(key);
+    return;
+  }
+  const auto values =
+      std::to_array<double>({flicker.pulses_hz->to_double(), flicker.pulses_per_exposure,
+                             flicker.pulses_per_frame, flicker.depth_percent, flicker.beat_hz});
+  for (std::size_t i = 0; i < kKeys.size(); ++i) v.number(kKeys[i], values[i]);
+}
+
 void visit_flicker(const Flicker& flicker, Visitor& v) {
   v.begin_object("flicker");
+  v.text("lights", lights_key(flicker.lights));
   v.number("mains_hz", flicker.mains_hz);
-  v.flag("safe", flicker.safe);
-  v.begin_list("nearest_safe_shutter_deg");
-  for (const double angle : flicker.nearest_safe_shutter_deg) v.number("", angle);
-  v.end_list();
+  v.text("grade", severity_key(flicker.grade));
+  v.flag("safe", flicker.grade == Severity::ok);
+  visit_pulses(flicker, v);
+  optional_number(v, "beat_s", flicker.beat_s);
+  v.flag("bands", flicker.bands);
+  optional_number(v, "read_out_s", flicker.read_out_s);
+  optional_number(v, "band_count", flicker.band_count);
+  const auto each_shutter = [&](std::string_view key, auto write) {
+    v.begin_list(key);
+    for (const SafeShutter& shutter : flicker.nearest_safe_shutters) write(shutter);
+    v.end_list();
+  };
+  each_shutter("nearest_safe_shutter_deg",
+               [&](const SafeShutter& s) { v.number("", s.angle_deg.to_double()); });
+  each_shutter("nearest_safe_exact_deg",
+               [&](const SafeShutter& s) { v.number("", s.exact_deg.to_double()); });
+  each_shutter("nearest_safe_shutter_s", [&](const SafeShutter& s) { v.fraction("", s.time_s); });
   v.begin_list("nearest_safe_rates");
   for (const Rational rate : flicker.nearest_safe_rates) v.fraction("", rate);
   v.end_list();
@@ -353,7 +394,7 @@ void visit_commission(const Report& report, Visitor& v) {
   v.end_object();
 }
 
-void visit_run(const RunReport& run, Visitor& v) {
+void visit_run(const RunReport& run, bool no_cards, Visitor& v) {
   v.begin_object("run");
   v.fraction("project_rate", run.project_rate);
   v.number("project_rate_fps", run.project_rate.to_double());
@@ -374,7 +415,11 @@ void visit_run(const RunReport& run, Visitor& v) {
   }
   v.text("rate_limited_by", rate_limit_key(run.rate_limited_by));
   v.flag("rate_allowed", run.rate_allowed);
-  v.span("screen_minutes_per_card", run.screen_minutes_per_card);
+  if (no_cards) {
+    v.nothing("screen_minutes_per_card");
+  } else {
+    v.span("screen_minutes_per_card", run.screen_minutes_per_card);
+  }
   v.text("card_timecode", run.card_timecode);
   v.text("card_timecode_drop", run.card_timecode_drop);
   v.end_object();
@@ -389,6 +434,22 @@ void visit_costs(const StoreReport& store, Visitor& v) {
   v.span("cost", store.cost);
 }
 
+/// What means nothing on film.
+void visit_card(const StoreReport& store, Visitor& v) {
+  if (store.no_cards) {
+    for (const auto key : {"usable_card_bytes", "frames_per_card", "minutes_per_card",
+                           "write_headroom", "card_change_minutes"}) {
+      v.nothing(key);
+    }
+    return;
+  }
+  v.whole("usable_card_bytes", store.usable_card_bytes);
+  v.counts("frames_per_card", store.frames_per_card);
+  v.span("minutes_per_card", store.minutes_per_card);
+  v.span("write_headroom", store.write_headroom);
+  v.span("card_change_minutes", store.card_change_minutes);
+}
+
 void visit_store(const StoreReport& store, Visitor& v) {
   v.begin_object("store");
   v.counts("bytes_per_frame", store.bytes_per_frame);
@@ -396,13 +457,10 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.number("audio_bytes_per_s", store.audio_bytes_per_s);
   v.span("bytes_per_s", store.bytes_per_s);
   v.span("bytes_per_minute", store.bytes_per_minute);
-  v.whole("usable_card_bytes", store.usable_card_bytes);
-  v.counts("frames_per_card", store.frames_per_card);
-  v.span("minutes_per_card", store.minutes_per_card);
-  v.span("write_headroom", store.write_headroom);
+  v.flag("no_cards", store.no_cards);
   v.flag("card_guaranteed", store.card_guaranteed);
+  visit_card(store, v);
   v.counts("cards_per_day", store.cards_per_day);
-  v.span("card_change_minutes", store.card_change_minutes);
   v.counts("cards_in_rotation", store.cards_in_rotation);
   v.counts("cards_in_all", store.cards_in_all);
   v.flag("rotation_sustainable", store.rotation_sustainable);
@@ -412,14 +470,63 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.text("offload_limited_by", store.offload_limited_by);
   v.span("offload_hours_per_day", store.offload_hours_per_day);
   v.number("recorded_hours_per_day", store.recorded_hours_per_day);
+  v.number("playing_hours", store.playing_hours);
   v.span("shoot_total_bytes", store.shoot_total_bytes);
+  v.whole("copies", store.copies);
   v.span("copies_total_bytes", store.copies_total_bytes);
   v.counts("drives", store.drives);
   v.number("drive_gib", store.drive_gib);
   v.counts("tapes", store.tapes);
   v.span("tape_hours", store.tape_hours);
+  v.span("upload_total_bytes", store.upload_total_bytes);
   v.span("upload_hours", store.upload_hours);
   visit_costs(store, v);
+  v.end_object();
+}
+
+void visit_magazines(const FilmReport& film, Visitor& v) {
+  v.whole("magazine_feet", film.magazine_feet);
+  v.number("magazine_minutes", film.magazine_minutes);
+  v.begin_list("magazines");
+  for (const FilmMagazine& magazine : film.magazines) {
+    v.begin_object("");
+    v.whole("feet", magazine.feet);
+    v.number("minutes", magazine.minutes);
+    v.end_object();
+  }
+  v.end_list();
+}
+
+void visit_film_lengths(const FilmReport& film, Visitor& v) {
+  v.fraction("frames_per_foot", *film.frames_per_foot);
+  v.number("frames_per_foot_number", film.frames_per_foot->to_double());
+  v.number("feet_per_minute", film.feet_per_minute);
+  v.number("metres_per_minute", film.metres_per_minute);
+  visit_magazines(film, v);
+  v.number("feet_per_day", film.feet_per_day);
+  v.whole("magazines_per_day", film.magazines_per_day);
+  v.number("feet", film.feet);
+  v.number("metres", film.metres);
+  v.number("stock_cost", film.stock_cost);
+  v.number("processing_cost", film.processing_cost);
+  v.number("scanning_cost", film.scanning_cost);
+  v.number("cost", film.cost);
+}
+
+void visit_film(const std::optional<FilmReport>& film, Visitor& v) {
+  if (!film) return v.nothing("film");
+  v.begin_object("film");
+  optional_number(v, "gauge_mm", film->gauge_mm);
+  if (film->perforations) {
+    v.whole("perforations", *film->perforations);
+  } else {
+    v.nothing("perforations");
+  }
+  v.flag("known", film->frames_per_foot.has_value());
+  v.number("scan_pixels_per_mm", film->scan_pixels_per_mm);
+  v.number("frame_picture_pixels", film->frame_picture_pixels);
+  v.number("mode_picture_pixels", film->mode_picture_pixels);
+  if (film->frames_per_foot) visit_film_lengths(*film, v);
   v.end_object();
 }
 
@@ -429,6 +536,7 @@ void visit_notes(const std::vector<Note>& notes, Visitor& v) {
     v.begin_object("");
     v.text("severity", severity_key(note.severity));
     v.text("topic", topic_key(note.topic));
+    v.flag("standing", topic_standing(note.topic));
     v.text("text", note_text(note));
     v.number("have", note.have);
     v.number("need", note.need);
@@ -469,6 +577,8 @@ std::string_view rate_limit_key(RateLimit limit) {
       return "recording";
     case RateLimit::card:
       return "card";
+    case RateLimit::camera:
+      return "camera";
   }
   return "none";
 }
@@ -483,8 +593,9 @@ void visit_report(const Report& report, ReportVisitor& visitor) {
   visit_see(report.see, visitor);
   visit_resolve(report.resolve, visitor);
   visit_commission(report, visitor);
-  visit_run(report.run, visitor);
+  visit_run(report.run, report.store.no_cards, visitor);
   visit_store(report.store, visitor);
+  visit_film(report.film, visitor);
   visit_notes(report.notes, visitor);
   visit_given(report, visitor);
 }

@@ -60,6 +60,7 @@ std::string cover_fault(const Report& report, const Note& note) {
     return "Misses the protected area" + short_of(cover.protected_area);
   }
   if (note.severity == Severity::fail) return "Misses the mode" + short_of(cover.mode);
+  if (note.topic == Topic::cover_marginal) return cover_words(cover) + ": test it";
   if (note.topic == Topic::cover_neighbour_circle) {
     return cover_words(cover) + ", going by the neighbouring lens";
   }
@@ -88,12 +89,8 @@ std::string resolve_words(const ResolveReport& resolve) {
 
 std::string resolve_fault(const Report& report, const Note& note) {
   const ResolveReport& resolve = report.resolve;
-  const double scale = std::max(resolve.horizontal_sampled_scale, resolve.vertical_sampled_scale);
   if (note.topic == Topic::resolve_upscaled) {
-    return "Upscaled " + short_number(scale, 2) + " times to the deliverable";
-  }
-  if (note.topic == Topic::resolve_squeeze_left) {
-    return resolve_words(resolve) + ", still squeezed in the file";
+    return "Upscaled " + short_number(resolve.nominal_scale, 2) + " times to the deliverable";
   }
   if (note.topic == Topic::resolve_squeeze_mismatch) {
     return "The camera's de-squeeze does not fit the lens";
@@ -110,21 +107,51 @@ std::string rate_words(const RunReport& run) {
          print_rational(run.exposure_s) + " s";
 }
 
-std::string run_fault(const Plan& plan, const RunReport& run, const Note& note) {
+std::string lights_words(const Flicker& flicker) {
+  if (!flicker.pulses_hz) return "lights that do not pulse";
+  if (flicker.lights == Lights::frequency) {
+    return "lights that pulse at " + short_number(flicker.pulses_hz->to_double(), 2) + " Hz";
+  }
+  return short_number(flicker.mains_hz, 2) + " Hz lights";
+}
+
+std::string flicker_fault(const Flicker& flicker, const Note& note) {
+  std::string text = flicker.grade == Severity::fail ? "Flickers" : "May flicker";
+  if (flicker.bands) text = flicker.grade == Severity::fail ? "Bands" : "May show bands";
+  text += " under " + lights_words(flicker) + ", a ripple of " +
+          short_number(flicker.depth_percent, 1) + " %; ";
+  if (note.topic == Topic::run_no_safe_angle) return text + "no angle is safe at this rate";
+  return text + short_number(note.need, 2) + "° is safe";
+}
+
+std::string run_fault(const RunReport& run, const Note& note) {
   if (note.topic == Topic::run_rate_ceiling) {
     return "The format stops at " + short_number(run.rate_ceiling->to_double(), 3) + " frames/s";
   }
-  if (note.topic == Topic::run_audio_dropped) return rate_words(run) + ", no sound off speed";
-  std::string text =
-      "May flicker under " + short_number(plan.run.mains_hz.to_double(), 2) + " Hz lights";
-  if (note.severity == Severity::caution) {
-    text += "; " + short_number(note.need, 2) + "° is safe";
-  }
-  return text;
+  return flicker_fault(run.flicker, note);
 }
 
-std::string store_words(const StoreReport& store) {
+std::string see_fault(const SeeReport& see, const Note& note) {
+  if (note.topic == Topic::see_widest_stop) {
+    return "The lens opens to " + short_number(note.need, 2) + "; " + short_number(note.have, 2) +
+           " is set";
+  }
+  return "The lens focuses down to " + short_number(note.need, 2) + " m; " +
+         short_number(see.focus_m, 2) + " m is set";
+}
+
+/// On film magazines are loaded; the scan is what is stored.
+std::string film_words(const FilmReport& film, const ScaledBytes& total) {
+  if (!film.frames_per_foot) return total.text + " " + std::string(total.unit) + " of scans in all";
+  return short_number(film.magazine_minutes, 1) + " min on a magazine, " +
+         std::to_string(film.magazines_per_day) + " a day for each camera, " + total.text + " " +
+         std::string(total.unit) + " of scans in all";
+}
+
+std::string store_words(const Report& report) {
+  const StoreReport& store = report.store;
   const ScaledBytes total = scaled_bytes(store.shoot_total_bytes);
+  if (report.film) return film_words(*report.film, total);
   const ScaledTime card = scaled_minutes(store.minutes_per_card, 0);
   return card.text + " " + std::string(card.unit) + " on a card, " +
          span_text({static_cast<double>(store.cards_in_rotation.least),
@@ -133,7 +160,7 @@ std::string store_words(const StoreReport& store) {
          " cards in rotation, " + total.text + " " + std::string(total.unit) + " in all";
 }
 
-std::string store_fault(const StoreReport& store, const Note& note) {
+std::string store_fault(const Report& report, const Note& note) {
   if (note.topic == Topic::store_write_headroom) {
     return note.severity == Severity::fail
                ? "The card cannot keep up: " + short_number(note.have, 2) + " times the data rate"
@@ -144,42 +171,45 @@ std::string store_fault(const StoreReport& store, const Note& note) {
            " are wanted";
   }
   if (note.topic == Topic::store_upload) {
-    return store_words(store) + "; the upload outlasts the shoot";
+    return store_words(report) + "; the upload outlasts the shoot";
   }
+  if (note.topic == Topic::store_copies) {
+    return note.have < 1 ? "Nothing is copied" : "There is only one copy";
+  }
+  if (note.topic == Topic::store_one_place) return "All copies are kept in one place";
   if (note.topic == Topic::store_rotation) return "Copying cannot keep up with shooting";
   if (note.topic == Topic::store_verification) return "Copies are not verified";
   if (note.topic == Topic::store_card_claim) {
-    return store_words(store) + "; no class guarantees the card's speed";
+    return store_words(report) + "; no class guarantees the card's speed";
   }
-  return store_words(store) + "; sizes follow the picture";
+  return store_words(report) + "; sizes follow the picture";
 }
 
-std::string fault(const Plan& plan, const Report& report, Question question, const Note& note) {
+std::string fault(const Report& report, Question question, const Note& note) {
   switch (question) {
     case Question::frame:
       if (note.topic == Topic::frame_push_in) {
         return "Room to push in by " + short_number(note.have, 1) + " %; " +
                short_number(note.need, 1) + " % is wanted";
       }
-      return note.topic == Topic::anchor_limited ? "A frame line is held back by the mode's edge"
-                                                 : frame_words(report) + ", common top";
+      return "A frame line is held back by the mode's edge";
     case Question::cover:
       return cover_fault(report, note);
     case Question::see:
-      return see_words(report.see);
+      return see_fault(report.see, note);
     case Question::resolve:
       return resolve_fault(report, note);
     case Question::run:
-      return run_fault(plan, report.run, note);
+      return run_fault(report.run, note);
     case Question::store:
-      return store_fault(report.store, note);
+      return store_fault(report, note);
     case Question::choose:
       break;
   }
   return {};
 }
 
-std::string praise(const Plan& plan, const Report& report, Question question) {
+std::string praise(const Report& report, Question question) {
   switch (question) {
     case Question::frame:
       return frame_words(report);
@@ -190,10 +220,9 @@ std::string praise(const Plan& plan, const Report& report, Question question) {
     case Question::resolve:
       return resolve_words(report.resolve);
     case Question::run:
-      return rate_words(report.run) + ", no flicker at " +
-             short_number(plan.run.mains_hz.to_double(), 2) + " Hz";
+      return rate_words(report.run) + ", no flicker under " + lights_words(report.run.flicker);
     case Question::store:
-      return store_words(report.store);
+      return store_words(report);
     case Question::choose:
       break;
   }
@@ -219,14 +248,14 @@ std::string passing_words(const Report& report) {
 }
 
 /// Failures of the plan over all questions: what would reject its format.
-Verdict choose_verdict(const Plan& plan, const Report& report) {
+Verdict choose_verdict(const Report& report) {
   std::vector<const Note*> failures;
   for (const Note& note : report.notes) {
     if (note.severity == Severity::fail) failures.push_back(&note);
   }
   if (failures.empty()) return {Severity::ok, passing_words(report)};
   const Note& first = *failures.front();
-  const std::string what = fault(plan, report, topic_question(first.topic), first);
+  const std::string what = fault(report, topic_question(first.topic), first);
   if (failures.size() == 1) return {Severity::fail, "Fails one requirement: " + what};
   return {Severity::fail,
           "Fails " + std::to_string(failures.size()) + " requirements, first: " + what};
@@ -234,18 +263,14 @@ Verdict choose_verdict(const Plan& plan, const Report& report) {
 
 }  // namespace
 
-bool colours_verdict(Topic topic) {
-  return topic != Topic::see_t_stop && topic != Topic::see_close_range &&
-         topic != Topic::resolve_written_requirements && topic != Topic::run_test_lights &&
-         topic != Topic::store_two_copies;
-}
+bool colours_verdict(Topic topic) { return !topic_standing(topic); }
 
-Verdict verdict(const Plan& plan, const Report& report, Question question) {
+Verdict verdict(const Plan& /*plan*/, const Report& report, Question question) {
   if (!report.problems.empty()) return {Severity::fail, "This plan cannot be worked out"};
-  if (question == Question::choose) return choose_verdict(plan, report);
+  if (question == Question::choose) return choose_verdict(report);
   const Note* worst = worst_note(report, question);
-  if (worst == nullptr) return {Severity::ok, praise(plan, report, question)};
-  return {worst->severity, fault(plan, report, question, *worst)};
+  if (worst == nullptr) return {Severity::ok, praise(report, question)};
+  return {worst->severity, fault(report, question, *worst)};
 }
 
 }  // namespace widegate

@@ -6,19 +6,39 @@
 #include <vector>
 
 #include "core/base/rational.h"
+#include "core/base/severity.h"
 #include "core/base/span.h"
+#include "core/plan/plan.h"
 
 namespace widegate {
 
 /// What limits the frame rate.
-enum class RateLimit { none, mode, recording, card };
+enum class RateLimit { none, mode, recording, card, camera };
 
-/// Lights on the mains.
+/// A shutter that holds whole pulses, or so nearly that nobody sees the rest.
+struct SafeShutter {
+  Rational angle_deg;  ///< As it can be dialled.
+  Rational exact_deg;  ///< That of whole pulses.
+  Rational time_s;     ///< Exposure at angle_deg.
+  friend bool operator==(const SafeShutter&, const SafeShutter&) = default;
+};
+
+/// Lights that pulse. Only `lights`, `mains_hz` and `grade` hold when they do not.
 struct Flicker {
+  Lights lights = Lights::not_said;
   double mains_hz = 0;
-  bool safe = false;
-  std::vector<double>
-      nearest_safe_shutter_deg;              ///< Rising; empty when no angle is safe at this rate.
+  std::optional<Rational> pulses_hz;  ///< Nothing for lights that do not pulse.
+  Severity grade = Severity::ok;
+  double pulses_per_exposure = 0;
+  double pulses_per_frame = 0;
+  double depth_percent = 0;  ///< Half of most less least, over the mean, for light 1 + cos.
+  double beat_hz = 0;
+  std::optional<double> beat_s;  ///< Nothing when every frame starts at the same point of a pulse.
+  /// The ripple does not beat but stands as bands across the picture of a rolling shutter.
+  bool bands = false;
+  std::optional<double> read_out_s;  ///< Of the rolling shutter; nothing when not known.
+  std::optional<double> band_count;  ///< Pulses while the sensor is read out.
+  std::vector<SafeShutter> nearest_safe_shutters;  ///< Best first; empty when none is safe.
   std::vector<Rational> nearest_safe_rates;  ///< Rising; rates near this one safe at this shutter.
 };
 

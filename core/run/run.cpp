@@ -3,14 +3,20 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 namespace widegate {
 namespace {
 
 constexpr std::int64_t kFullTurnDeg = 360;
 constexpr std::ptrdiff_t kNearestCount = 4;
-
-Rational pulses_per_s(Rational mains_hz) { return Rational(2) * mains_hz; }
+/// Under this nobody has ever seen it; above the other anybody may. common practice, no source
+constexpr double kUnseenPercent = 1;
+constexpr double kSeenPercent = 10;
+/// Marks of shutter dials. common practice, no source
+constexpr auto kUsualAnglesDeg =
+    std::to_array<Rational>({45, 72, 75, 90, 108, 120, 144, 150, Rational(864, 5), 180, 216, 225,
+                             270, 288, 300, Rational(1728, 5), 360});
 
 /// The few distinct values nearest to another; of equally near ones those added first.
 template <class Value>
@@ -54,16 +60,57 @@ Rational shutter_angle_deg(const Running& run) {
   return exposure_s(run) * Rational(kFullTurnDeg) * run.sensor_rate;
 }
 
-/// The safe candidates among rate(n) for whole n of 1 and up around the present rate's place.
-template <class RateOf>
-void add_safe_rates(Nearest<Rational>& rates, const Running& run, Rational place, RateOf rate_of) {
-  const std::int64_t middle = place.floor();
-  for (std::int64_t n = std::max<std::int64_t>(1, middle - 3); n <= middle + 4; ++n) {
-    const Rational rate = rate_of(Rational(n));
-    const bool too_fast =
-        run.shutter_kind == ShutterKind::time && run.shutter_time_s * rate > Rational(1);
-    if (rate.ok() && rate != run.sensor_rate && !too_fast) rates.add(rate, rate.to_double());
+Rational fraction_of(Rational value) { return value - Rational(value.floor()); }
+
+/// Exposures of whole pulses at one rate.
+class SafeShutters {
+ public:
+  SafeShutters(const Running& run, Rational pulses_hz)
+      : by_time_(run.shutter_kind == ShutterKind::time),
+        rate_(run.sensor_rate),
+        pulses_hz_(pulses_hz),
+        most_((pulses_hz / run.sensor_rate).floor()) {}
+
+  /// The shutter of n pulses.
+  [[nodiscard]] SafeShutter of(std::int64_t n) const {
+    const Rational time = Rational(n) / pulses_hz_;
+    const Rational exact = Rational(kFullTurnDeg) * rate_ * time;
+    if (by_time_ || (exact * Rational(10)).whole())
+      return {.angle_deg = exact, .exact_deg = exact, .time_s = time};
+    const Rational angle = to_dial(exact);
+    return {.angle_deg = angle, .exact_deg = exact, .time_s = time_of(angle)};
   }
+  [[nodiscard]] bool fits(std::int64_t n) const { return n >= 1 && n <= most_; }
+
+ private:
+  [[nodiscard]] Rational time_of(Rational angle) const {
+    return angle / (Rational(kFullTurnDeg) * rate_);
+  }
+  [[nodiscard]] bool unseen(Rational angle) const {
+    return 100 * ripple_depth(pulses_hz_, time_of(angle)) < kUnseenPercent;
+  }
+  [[nodiscard]] Rational to_dial(Rational exact) const {
+    const Rational half(1, 2);
+    for (const Rational usual : kUsualAnglesDeg) {
+      if (usual - exact <= half && exact - usual <= half && unseen(usual)) return usual;
+    }
+    const Rational tenths((exact * Rational(10) + half).floor(), 10);
+    const bool dialled = tenths > Rational(0) && tenths <= Rational(kFullTurnDeg);
+    return dialled && unseen(tenths) ? tenths : exact;
+  }
+
+  bool by_time_;
+  Rational rate_;
+  Rational pulses_hz_;
+  std::int64_t most_;  // pulses in a full turn
+};
+
+Severity graded(const Flicker& flicker) {
+  if (!flicker.pulses_hz || flicker.depth_percent < kUnseenPercent) return Severity::ok;
+  const bool beats = flicker.beat_s.has_value();
+  if (!beats && !flicker.bands) return Severity::ok;
+  const bool strong = flicker.depth_percent > kSeenPercent && beats;
+  return strong && flicker.lights != Lights::not_said ? Severity::fail : Severity::caution;
 }
 
 void lower(RateCeiling& ceiling, const std::optional<Rational>& rate, RateLimit by) {
@@ -78,34 +125,85 @@ Rational exposure_s(const Running& run) {
   return run.shutter_angle_deg / (Rational(kFullTurnDeg) * run.sensor_rate);
 }
 
-bool is_flicker_safe(Rational rate, Rational exposure, Rational mains_hz) {
-  const Rational pulses = pulses_per_s(mains_hz);
-  return (exposure * pulses).whole() || (pulses / rate).whole();
-}
-
-std::vector<double> nearest_safe_angles(Rational rate, Rational angle_deg, Rational mains_hz) {
-  const Rational one_pulse_deg = Rational(kFullTurnDeg) * rate / pulses_per_s(mains_hz);
-  const Rational place = angle_deg / one_pulse_deg;
-  const std::int64_t most = (Rational(kFullTurnDeg) / one_pulse_deg).floor();
-  const std::int64_t first = std::min(std::max<std::int64_t>(1, place.floor() - 3), most - 3);
-  Nearest<double> angles(angle_deg.to_double());
-  for (std::int64_t n = std::max<std::int64_t>(1, first); n <= std::min(most, first + 7); ++n) {
-    const double angle = (Rational(n) * one_pulse_deg).to_double();
-    angles.add(angle, angle);
+std::optional<Rational> light_pulses_hz(const Running& run) {
+  switch (run.lights) {
+    case Lights::steady:
+      return std::nullopt;
+    case Lights::frequency:
+      return run.pulses_hz;
+    case Lights::not_said:
+    case Lights::mains:
+      break;
   }
-  return angles.rising();
+  return Rational(2) * run.mains_hz;
 }
 
-std::vector<Rational> nearest_safe_rates(const Running& run) {
-  const Rational pulses = pulses_per_s(run.mains_hz);
+double ripple_depth(Rational pulses_hz, Rational exposure) {
+  const Rational pulses = pulses_hz * exposure;
+  const Rational part = fraction_of(pulses);
+  if (part == Rational(0)) return 0;
+  return std::sin(std::numbers::pi * part.to_double()) / (std::numbers::pi * pulses.to_double());
+}
+
+Rational beat_hz(Rational pulses_hz, Rational rate) {
+  const std::int64_t nearest = (pulses_hz / rate + Rational(1, 2)).floor();
+  const Rational apart = pulses_hz - Rational(nearest) * rate;
+  return apart < Rational(0) ? Rational(0) - apart : apart;
+}
+
+std::vector<SafeShutter> nearest_safe_shutters(const Running& run, Rational pulses_hz) {
+  const SafeShutters shutters(run, pulses_hz);
+  const std::int64_t shorter = (exposure_s(run) * pulses_hz).floor();
+  std::vector<SafeShutter> found;
+  found.reserve(kNearestCount);
+  for (std::int64_t step = 0; step < 2; ++step) {
+    for (const std::int64_t n : {shorter - step, shorter + 1 + step}) {
+      if (!shutters.fits(n)) continue;
+      const SafeShutter shutter = shutters.of(n);
+      if (std::find(found.begin(), found.end(), shutter) == found.end()) found.push_back(shutter);
+    }
+  }
+  return found;
+}
+
+std::vector<Rational> nearest_safe_rates(const Running& run, Rational pulses_hz) {
   Nearest<Rational> rates(run.sensor_rate.to_double());
-  add_safe_rates(rates, run, pulses / run.sensor_rate, [&](Rational n) { return pulses / n; });
-  if (run.shutter_kind == ShutterKind::angle) {
-    const Rational turn_pulses = run.shutter_angle_deg / Rational(kFullTurnDeg) * pulses;
-    add_safe_rates(rates, run, turn_pulses / run.sensor_rate,
-                   [&](Rational n) { return turn_pulses / n; });
+  // A shutter that keeps its angle holds whole pulses at some rates; one that keeps its time holds
+  // the same pulses at every rate, which only the start of the frames can set right.
+  const bool by_angle = run.shutter_kind == ShutterKind::angle;
+  const Rational in_turn =
+      by_angle ? run.shutter_angle_deg / Rational(kFullTurnDeg) * pulses_hz : pulses_hz;
+  const std::int64_t middle = (in_turn / run.sensor_rate).floor();
+  for (std::int64_t n = std::max<std::int64_t>(1, middle - 3); n <= middle + 4; ++n) {
+    const Rational rate = in_turn / Rational(n);
+    const bool too_fast = !by_angle && run.shutter_time_s * rate > Rational(1);
+    if (rate.ok() && rate != run.sensor_rate && !too_fast) rates.add(rate, rate.to_double());
   }
   return rates.rising();
+}
+
+Flicker flicker_of(const Running& run, std::optional<double> read_out_s) {
+  Flicker flicker;
+  flicker.lights = run.lights;
+  flicker.mains_hz = run.mains_hz.to_double();
+  flicker.pulses_hz = light_pulses_hz(run);
+  flicker.read_out_s = read_out_s;
+  if (!flicker.pulses_hz) return flicker;
+  const Rational pulses = *flicker.pulses_hz;
+  const Rational exposure = exposure_s(run);
+  const Rational beat = beat_hz(pulses, run.sensor_rate);
+  flicker.pulses_per_exposure = (exposure * pulses).to_double();
+  flicker.pulses_per_frame = (pulses / run.sensor_rate).to_double();
+  flicker.depth_percent = 100 * ripple_depth(pulses, exposure);
+  flicker.beat_hz = beat.to_double();
+  if (beat > Rational(0)) flicker.beat_s = 1 / flicker.beat_hz;
+  const bool rolling = !read_out_s || *read_out_s > 0;
+  flicker.bands = rolling && !flicker.beat_s && flicker.depth_percent >= kUnseenPercent;
+  if (read_out_s) flicker.band_count = *read_out_s * pulses.to_double();
+  flicker.nearest_safe_shutters = nearest_safe_shutters(run, pulses);
+  flicker.nearest_safe_rates = nearest_safe_rates(run, pulses);
+  flicker.grade = graded(flicker);
+  return flicker;
 }
 
 std::int64_t card_bound_bytes(const Codec& codec, std::int64_t stored_bytes_per_frame) {
@@ -116,15 +214,16 @@ RateCeiling rate_ceiling(const Camera& camera, const SensorMode& mode, const Rec
                          const Card& card, std::int64_t stored_bytes_per_frame) {
   RateCeiling ceiling;
   lower(ceiling, mode.max_rate, RateLimit::mode);
-  lower(ceiling, camera.max_rate, RateLimit::mode);
   lower(ceiling, recording.max_rate, RateLimit::recording);
   if (stored_bytes_per_frame > 0) {
     lower(ceiling, Rational(card.write_bytes_per_s, stored_bytes_per_frame), RateLimit::card);
   }
+  lower(ceiling, camera.max_rate, RateLimit::camera);
   return ceiling;
 }
 
-RunReport run_report(const Running& run, const RateCeiling& ceiling) {
+RunReport run_report(const Running& run, const RateCeiling& ceiling,
+                     std::optional<double> read_out_s) {
   RunReport report;
   report.project_rate = run.project_rate;
   report.sensor_rate = run.sensor_rate;
@@ -133,14 +232,10 @@ RunReport run_report(const Running& run, const RateCeiling& ceiling) {
   report.shutter_is_time = run.shutter_kind == ShutterKind::time;
   report.shutter_deg = angle.to_double();
   report.base_angle_deg = run.base_angle_deg.to_double();
-  report.flicker.mains_hz = run.mains_hz.to_double();
+  report.flicker = flicker_of(run, read_out_s);
   report.speed_factor = (run.sensor_rate / run.project_rate).to_double();
   const Rational base = run.base_angle_deg / (Rational(kFullTurnDeg) * run.project_rate);
   report.exposure_change_stops = std::log2(report.exposure_s.to_double() / base.to_double());
-  report.flicker.safe = is_flicker_safe(run.sensor_rate, report.exposure_s, run.mains_hz);
-  report.flicker.nearest_safe_shutter_deg =
-      nearest_safe_angles(run.sensor_rate, angle, run.mains_hz);
-  report.flicker.nearest_safe_rates = nearest_safe_rates(run);
   report.rate_ceiling = ceiling.rate;
   report.rate_limited_by = ceiling.limited_by;
   report.rate_allowed = !ceiling.rate || run.sensor_rate <= *ceiling.rate;

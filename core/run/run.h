@@ -14,19 +14,37 @@ namespace widegate {
 /// @source definition of the shutter angle.
 [[nodiscard]] Rational exposure_s(const Running& run);
 
-/// Whether every frame collects the same light from lamps that pulse at twice the mains frequency:
-/// the exposure holds a whole number of pulses, or every frame starts at the same point of a pulse
-/// (a whole number of pulses each frame period). Exact.
-[[nodiscard]] bool is_flicker_safe(Rational rate, Rational exposure, Rational mains_hz);
+/// How often the plan's lights pulse in a second: twice the mains frequency, a frequency of their
+/// own, or nothing for lights that do not pulse.
+[[nodiscard]] std::optional<Rational> light_pulses_hz(const Running& run);
 
-/// The (up to four) safe shutter angles nearest to `angle_deg` at this rate, rising: those whose
-/// exposure holds n = 1, 2, ... pulses within 360 degrees.
-[[nodiscard]] std::vector<double> nearest_safe_angles(Rational rate, Rational angle_deg,
-                                                      Rational mains_hz);
+/// Half of the most less the least light that an exposure can collect, over the mean, for light
+/// 1 + cos(2 pi pulses_hz t): |sin(pi x) / (pi x)| with x pulses in an exposure; exactly 0 for a
+/// whole number of them. Lamps that never go dark ripple less.
+/// @source the mean of a cosine over an interval; docs/formulas/run.md.
+[[nodiscard]] double ripple_depth(Rational pulses_hz, Rational exposure);
 
-/// The (up to four) rates nearest to this one that are safe with this shutter, rising, without the
-/// rate itself. An angle keeps its angle, a time keeps its time, at the other rate.
-[[nodiscard]] std::vector<Rational> nearest_safe_rates(const Running& run);
+/// How often in a second the ripple comes and goes from frame to frame: the distance of pulses_hz
+/// from the nearest whole multiple of the rate, nought included. 0: every frame starts at the same
+/// point of a pulse.
+[[nodiscard]] Rational beat_hz(Rational pulses_hz, Rational rate);
+
+/// The (up to four) angles nearest to the plan's whose exposure holds n = 1, 2, ... whole pulses
+/// within 360 degrees: the nearest one not longer, the nearest longer one, then the next of each.
+/// An angle that is no whole number of tenths is offered as one that can be dialled (a usual one
+/// within half a degree, or in tenths) where the ripple there is under 1 %. With a shutter time,
+/// as exact times.
+[[nodiscard]] std::vector<SafeShutter> nearest_safe_shutters(const Running& run,
+                                                             Rational pulses_hz);
+
+/// The (up to four) rates nearest to this one, rising, without the rate itself: for an angle those
+/// at which it holds whole pulses, for a time those at which every frame starts at the same point
+/// of a pulse. An angle keeps its angle, a time keeps its time.
+[[nodiscard]] std::vector<Rational> nearest_safe_rates(const Running& run, Rational pulses_hz);
+
+/// Depth, beat and bands of the plan's lights, their grade, and what would be better.
+/// @param read_out_s  of the camera's rolling shutter; nothing when not known, 0 for none.
+[[nodiscard]] Flicker flicker_of(const Running& run, std::optional<double> read_out_s);
 
 /// The highest rate a format and card manage, and what sets it.
 struct RateCeiling {
@@ -39,15 +57,17 @@ struct RateCeiling {
 [[nodiscard]] std::int64_t card_bound_bytes(const Codec& codec,
                                             std::int64_t stored_bytes_per_frame);
 
-/// Lowest of the mode's (or its camera's, if that is lower), the recording option's and the card's
-/// ceiling; on a tie the earlier of these is named. The card's is its write speed over the largest
-/// stored frame without audio (off speed there is none); `stored_bytes_per_frame` of 0 leaves the
-/// card out (a constant bit rate).
+/// Lowest of the mode's, the recording option's, the card's and the camera's own ceiling; on a tie
+/// the earlier of these is named. The card's is its write speed over the largest stored frame
+/// without audio (off speed there is none); `stored_bytes_per_frame` of 0 leaves the card out (a
+/// constant bit rate, film).
 [[nodiscard]] RateCeiling rate_ceiling(const Camera& camera, const SensorMode& mode,
                                        const Recording& recording, const Card& card,
                                        std::int64_t stored_bytes_per_frame);
 
 /// Everything of the Run question but the card's running time, which evaluate() adds from Store.
-[[nodiscard]] RunReport run_report(const Running& run, const RateCeiling& ceiling);
+/// @param read_out_s  as for flicker_of().
+[[nodiscard]] RunReport run_report(const Running& run, const RateCeiling& ceiling,
+                                   std::optional<double> read_out_s = std::nullopt);
 
 }  // namespace widegate

@@ -11,10 +11,13 @@
 
 namespace widegate {
 
-/// The same view in another mode. Both ids are views into the list they come from.
+/// The same view in another mode, with a lens of this squeeze. Both ids are views into the list
+/// they come from. A mode made for another squeeze than the plan's lens has two rows: for a
+/// spherical lens and for one of its own squeeze.
 struct EquivalentFocal {
   std::string_view camera;
   std::string_view mode;
+  double squeeze = 1;
   double matched_extent_mm = 0;  ///< Width (times squeeze), height or diagonal of that mode.
   double focal_mm = 0;
 };
@@ -28,8 +31,8 @@ class EquivalentFocals {
     ids_.reserve(id_bytes);
   }
   void add(const EquivalentFocal& row) {
-    rows_.push_back(
-        {row.matched_extent_mm, row.focal_mm, ids_.size(), row.camera.size(), row.mode.size()});
+    rows_.push_back({row.squeeze, row.matched_extent_mm, row.focal_mm, ids_.size(),
+                     row.camera.size(), row.mode.size()});
     ids_ += row.camera;
     ids_ += row.mode;
   }
@@ -39,13 +42,13 @@ class EquivalentFocals {
     const Row& row = rows_[i];
     const std::string_view ids = ids_;
     return {ids.substr(row.at, row.camera_bytes),
-            ids.substr(row.at + row.camera_bytes, row.mode_bytes), row.matched_extent_mm,
-            row.focal_mm};
+            ids.substr(row.at + row.camera_bytes, row.mode_bytes), row.squeeze,
+            row.matched_extent_mm, row.focal_mm};
   }
 
  private:
   struct Row {
-    double matched_extent_mm, focal_mm;
+    double squeeze, matched_extent_mm, focal_mm;
     std::size_t at, camera_bytes, mode_bytes;
   };
   std::vector<Row> rows_;
@@ -61,13 +64,18 @@ struct DepthOfField {
 
 /// What the lens sees.
 struct SeeReport {
+  /// As marked on the lens, and what the extender or reducer behind it makes of that.
+  double marked_focal_mm = 0;
+  double marked_f_number = 0;
+  double extender = 1;
   double focal_mm = 0;
   double f_number = 0;
   double focus_m = 0;
+  std::optional<double> widest_stop;    ///< Mark of the listed lens; nothing when not known.
+  std::optional<double> close_focus_m;  ///< Likewise.
   double horizontal_fov_deg = 0, vertical_fov_deg = 0, diagonal_fov_deg = 0;  ///< Of the mode.
   double frame_horizontal_fov_deg = 0, frame_vertical_fov_deg = 0, frame_diagonal_fov_deg = 0;
   double magnification = 0;
-  bool close_range = false;  ///< Sizes come from the magnification: focus under 100 focal lengths.
   double width_at_focus_m = 0;  ///< Of the main frame line, in the scene.
   double height_at_focus_m = 0;
   double mode_width_at_focus_m = 0;  ///< Of the whole sensor mode.

@@ -3,11 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/optics/lens_squeeze.h"
+
 namespace widegate {
 namespace {
 
 constexpr double kRounding = 1e-12;
-constexpr double kCloseRangeFocals = 100;
 constexpr Millimetres kReferenceCircle{0.025};
 constexpr Millimetres kReferenceDiagonal{31.115};
 
@@ -53,27 +54,49 @@ void reserve_equivalents(EquivalentFocals& rows, const std::vector<Camera>& own,
   std::size_t id_bytes = 0;
   for (const auto* cameras : {&own, &library}) {
     for (const Camera& camera : *cameras) {
-      modes += camera.modes.size();
-      for (const SensorMode& mode : camera.modes) id_bytes += camera.id.size() + mode.id.size();
+      for (const SensorMode& mode : camera.modes) {
+        const std::size_t answers = mode.squeeze ? 2 : 1;
+        modes += answers;
+        id_bytes += answers * (camera.id.size() + mode.id.size());
+      }
     }
   }
   rows.reserve(modes, id_bytes);
 }
 
+/// The squeezes of the lenses that would be used on a mode: the plan's, but on a mode made for
+/// another a spherical lens and one of that squeeze.
+struct SqueezesThere {
+  double first = 1;
+  std::optional<double> second;
+};
+
+SqueezesThere squeezes_there(const SensorMode& mode, Rational squeeze) {
+  if (!mode.squeeze || *mode.squeeze == squeeze)
+    return {.first = squeeze.to_double(), .second = {}};
+  if (*mode.squeeze == Rational(1)) return {.first = 1, .second = {}};
+  return {.first = 1, .second = mode.squeeze->to_double()};
+}
+
 void add_equivalents(SeeReport& see, const Plan& plan, const Geometry& geometry,
                      const std::vector<Camera>& cameras) {
-  const double squeeze = geometry.squeeze.to_double();
   for (const Camera& camera : cameras) {
     if (!considered(plan, camera)) continue;
     const bool chosen = camera.id == plan.format.camera;
     for (const SensorMode& mode : camera.modes) {
       if (chosen && mode.id == plan.format.mode) continue;
-      const double extent =
-          matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
-      see.equivalent_focal.add({.camera = camera.id,
-                                .mode = mode.id,
-                                .matched_extent_mm = extent,
-                                .focal_mm = plan.lens.focal_mm * extent / see.matched_extent_mm});
+      const auto add = [&](double squeeze) {
+        const double extent =
+            matched_extent(plan.lens.match, squeeze * mode.width_mm, mode.height_mm);
+        see.equivalent_focal.add({.camera = camera.id,
+                                  .mode = mode.id,
+                                  .squeeze = squeeze,
+                                  .matched_extent_mm = extent,
+                                  .focal_mm = see.focal_mm * extent / see.matched_extent_mm});
+      };
+      const SqueezesThere squeezes = squeezes_there(mode, geometry.squeeze);
+      add(squeezes.first);
+      if (squeezes.second) add(*squeezes.second);
     }
   }
 }
@@ -94,11 +117,10 @@ void set_fields_of_view(SeeReport& see, const Geometry& geometry, const FrameRep
 void set_scene_sizes(SeeReport& see, const LensChoice& lens, const Geometry& geometry,
                      const FrameReport& frame) {
   const double squeeze = geometry.squeeze.to_double();
-  const Focused focused{.focal = {lens.focal_mm}, .distance = {lens.focus_m}};
+  const Focused focused{.focal = {see.focal_mm}, .distance = {lens.focus_m}};
   const Millimetres width{squeeze * frame.width_mm};
   const Millimetres height{frame.height_mm};
   see.magnification = magnification(focused);
-  see.close_range = is_close_range(focused);
   see.width_at_focus_m = scene_extent(width, focused).value;
   see.height_at_focus_m = scene_extent(height, focused).value;
   see.mode_width_at_focus_m = scene_extent(squeeze * geometry.width, focused).value;
@@ -123,13 +145,14 @@ void set_scene_sizes(SeeReport& see, const LensChoice& lens, const Geometry& geo
 void set_depth(SeeReport& see, const LensChoice& lens, const Geometry& geometry,
                const FrameReport& frame) {
   const double squeeze = geometry.squeeze.to_double();
+  const double desqueezed_diagonal = diagonal_of(squeeze * frame.width_mm, frame.height_mm);
   const Millimetres circle = lens.circle_of_confusion_mm
                                  ? Millimetres{*lens.circle_of_confusion_mm}
-                                 : conventional_circle_of_confusion({frame.diagonal_mm});
+                                 : conventional_circle_of_confusion({desqueezed_diagonal});
   see.circle_chosen = lens.circle_of_confusion_mm.has_value();
   see.circle_of_confusion_mm = circle.value;
-  DepthInput input{.lens = {.focal = {lens.focal_mm}, .distance = {lens.focus_m}},
-                   .f_number = lens.f_number,
+  DepthInput input{.lens = {.focal = {see.focal_mm}, .distance = {lens.focus_m}},
+                   .f_number = see.f_number,
                    .circle_of_confusion = circle};
   see.depth = depth_of_field(input);
   input.lens.focal = input.lens.focal / squeeze;
@@ -147,30 +170,21 @@ double magnification(Focused lens) {
   return lens.focal / (to_millimetres(lens.distance) - lens.focal);
 }
 
-bool is_close_range(Focused lens) {
-  return to_millimetres(lens.distance) < kCloseRangeFocals * lens.focal;
-}
-
 Metres scene_extent(Millimetres extent, Focused lens) {
-  if (is_close_range(lens)) return to_metres(extent / magnification(lens));
-  return to_metres(extent * (to_millimetres(lens.distance) / lens.focal));
+  return to_metres(extent / magnification(lens));
 }
 
 Metres distance_for(Metres wanted, Millimetres extent, Millimetres focal) {
-  const Metres far = to_metres(focal * (to_millimetres(wanted) / extent));
-  if (!is_close_range({.focal = focal, .distance = far})) return far;
-  return far + to_metres(focal);
+  return to_metres(focal * (to_millimetres(wanted) / extent) + focal);
 }
 
 Millimetres focal_for(Metres wanted, Millimetres extent, Metres distance) {
   const double size_ratio = extent / to_millimetres(wanted);
-  const Millimetres far = to_millimetres(distance) * size_ratio;
-  if (!is_close_range({.focal = far, .distance = distance})) return far;
   return to_millimetres(distance) * (size_ratio / (1 + size_ratio));
 }
 
-Millimetres conventional_circle_of_confusion(Millimetres frame_diagonal) {
-  return kReferenceCircle * (frame_diagonal / kReferenceDiagonal);
+Millimetres conventional_circle_of_confusion(Millimetres desqueezed_diagonal) {
+  return kReferenceCircle * (desqueezed_diagonal / kReferenceDiagonal);
 }
 
 DepthOfField depth_of_field(const DepthInput& input) {
@@ -186,12 +200,27 @@ DepthOfField depth_of_field(const DepthInput& input) {
   return depth;
 }
 
-SeeReport see_report(const Plan& plan, const Geometry& geometry, const FrameReport& frame,
-                     const Catalogue& library) {
+namespace {
+
+void set_lens(SeeReport& see, const LensChoice& lens, const LensSet* set) {
+  see.marked_focal_mm = lens.focal_mm;
+  see.marked_f_number = lens.f_number;
+  see.extender = lens.extender.to_double();
+  see.focal_mm = focal_length_mm(lens);
+  see.f_number = working_f_number(lens);
+  see.focus_m = lens.focus_m;
+  const Lens* listed = listed_lens(set, lens.focal_mm);
+  if (listed == nullptr) return;
+  if (listed->widest_t_stop > 0) see.widest_stop = listed->widest_t_stop;
+  if (listed->close_focus_m > 0) see.close_focus_m = listed->close_focus_m;
+}
+
+}  // namespace
+
+SeeReport see_report(const Plan& plan, const LensSet* set, const Geometry& geometry,
+                     const FrameReport& frame, const Catalogue& library) {
   SeeReport see;
-  see.focal_mm = plan.lens.focal_mm;
-  see.f_number = plan.lens.f_number;
-  see.focus_m = plan.lens.focus_m;
+  set_lens(see, plan.lens, set);
   set_fields_of_view(see, geometry, frame);
   set_scene_sizes(see, plan.lens, geometry, frame);
   set_depth(see, plan.lens, geometry, frame);

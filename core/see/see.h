@@ -30,23 +30,21 @@ struct Focused {
 /// Image size over object size for a thin lens: f / (d - f).
 [[nodiscard]] double magnification(Focused lens);
 
-/// True when a scene size must come from the magnification: closer than 100 focal lengths, where
-/// the far formula is more than 1 % off.
-[[nodiscard]] bool is_close_range(Focused lens);
-
-/// Length in the scene that fills `extent` on the sensor: d extent / f, at close range extent / m.
+/// Length in the scene that fills `extent` on the sensor: extent / magnification, at every
+/// distance. d extent / f, as tables print it, is larger by one focal length's worth: 1 % at 100
+/// focal lengths.
 [[nodiscard]] Metres scene_extent(Millimetres extent, Focused lens);
 
-/// The way back: how far away `wanted` fills `extent`. Far formula, or the thin lens's where that
-/// lands at close range.
+/// The way back: how far away `wanted` fills `extent`.
 [[nodiscard]] Metres distance_for(Metres wanted, Millimetres extent, Millimetres focal);
 
 /// The way back: which focal length shows `wanted` across `extent` from this distance.
 [[nodiscard]] Millimetres focal_for(Metres wanted, Millimetres extent, Metres distance);
 
 /// Circle of confusion by convention: 0.025 mm on a 35 mm full aperture (diagonal 31.115 mm),
-/// scaled with the diagonal of the frame. common practice, no source; every plan can override it.
-[[nodiscard]] Millimetres conventional_circle_of_confusion(Millimetres frame_diagonal);
+/// scaled with the diagonal of the de-squeezed frame, so that the blur is the same on the screen
+/// whatever the squeeze. common practice, no source; every plan can override it.
+[[nodiscard]] Millimetres conventional_circle_of_confusion(Millimetres desqueezed_diagonal);
 
 /// What depth of field depends on. f_number is the geometric one, not the T-stop.
 struct DepthInput {
@@ -62,7 +60,8 @@ struct DepthInput {
 
 /// Everything of the See question. `equivalent_focal` lists the modes of `cameras` (ids; all when
 /// empty) of both catalogues, without the plan's own mode.
-[[nodiscard]] SeeReport see_report(const Plan& plan, const Geometry& geometry,
+/// @param set  the plan's lens set, or nullptr.
+[[nodiscard]] SeeReport see_report(const Plan& plan, const LensSet* set, const Geometry& geometry,
                                    const FrameReport& frame, const Catalogue& library);
 
 }  // namespace widegate

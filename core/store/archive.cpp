@@ -21,10 +21,19 @@ double tape_bytes_per_s(const Storing& storing, const StoreParts& parts) {
                                                       : tape);
 }
 
+/// A tape that is verified is read through once more.
+double tape_passes(Verification verification) { return verification == Verification::none ? 1 : 2; }
+
+double uploaded_bytes(const Storing& storing, double originals_bytes, double playing_seconds) {
+  const double proxies = playing_seconds * storing.proxy_megabits_per_s * kMegabit / kBitsPerByte;
+  const bool whole = storing.upload_what == UploadWhat::originals;
+  return (whole ? originals_bytes : proxies) * storing.upload_share;
+}
+
 }  // namespace
 
 std::optional<ArchiveFigures> archive_figures(const Storing& storing, const StoreParts& parts,
-                                              const Quotient& total_bytes) {
+                                              const Quotient& total_bytes, double playing_seconds) {
   const std::int64_t tape_copies = parts.tape == nullptr ? 0 : storing.tape_copies;
   const auto drives = media(storing.drive_copies, total_bytes, parts.drive.capacity_bytes).count();
   const auto tapes =
@@ -32,7 +41,7 @@ std::optional<ArchiveFigures> archive_figures(const Storing& storing, const Stor
   if (!total_bytes.ok() || !drives || !tapes) return std::nullopt;
 
   const double total = total_bytes.to_double();
-  const double uploaded = total * storing.upload_share;
+  const double uploaded = uploaded_bytes(storing, total, playing_seconds);
   ArchiveFigures figures{
       .shoot_total_bytes = total,
       .copies_total_bytes = total * static_cast<double>(storing.drive_copies + tape_copies),
@@ -40,9 +49,11 @@ std::optional<ArchiveFigures> archive_figures(const Storing& storing, const Stor
       .tapes = *tapes};
   if (tape_copies > 0) {
     figures.tape_hours = total * static_cast<double>(tape_copies) /
-                         tape_bytes_per_s(storing, parts) / kSecondsPerHour;
+                         tape_bytes_per_s(storing, parts) / kSecondsPerHour *
+                         tape_passes(storing.verification);
     figures.tape_cost = static_cast<double>(*tapes) * parts.tape->price;
   }
+  figures.upload_total_bytes = uploaded;
   figures.upload_hours =
       uploaded * kBitsPerByte / (storing.upload_megabits_per_s * kMegabit) / kSecondsPerHour;
   figures.drive_cost = static_cast<double>(*drives) * parts.drive.price;

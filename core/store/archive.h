@@ -16,6 +16,7 @@ struct ArchiveFigures {
   std::int64_t drives = 0;
   std::int64_t tapes = 0;
   double tape_hours = 0;
+  double upload_total_bytes = 0;
   double upload_hours = 0;
   double drive_cost = 0;
   double tape_cost = 0;
@@ -24,10 +25,14 @@ struct ArchiveFigures {
 
 /// Each copy starts on a drive of its own: drives = copies * ceil(total / capacity), and tapes
 /// likewise. Tapes are written one after another, at the tape's native speed or the speed the
-/// drive is read at when that is lower. Without a tape in `parts` there are no tape copies.
+/// drive is read at when that is lower, and read back once as fast where copies are verified.
+/// Without a tape in `parts` there are no tape copies. Proxies are uploaded at their own data rate
+/// for every second of playing time.
+/// @param playing_seconds  of all footage, at the project rate.
 /// @return nothing when a count cannot be exact.
 [[nodiscard]] std::optional<ArchiveFigures> archive_figures(const Storing& storing,
                                                             const StoreParts& parts,
-                                                            const Quotient& total_bytes);
+                                                            const Quotient& total_bytes,
+                                                            double playing_seconds);
 
 }  // namespace widegate

@@ -8,6 +8,8 @@ namespace {
 constexpr std::int64_t kSecondUs = 1'000'000;
 constexpr std::int64_t kFullDayUs = std::int64_t{24} * 60 * 60 * kSecondUs;
 constexpr double kSecondsPerMinute = 60;
+/// One in the camera, one ready. common practice, no source
+constexpr std::int64_t kFewestCards = 2;
 
 // Saturated: longer than any day, and the rotation says so.
 std::int64_t copying_us(Wide bytes, const CopySpeed& copy) {
@@ -82,6 +84,9 @@ std::optional<CardFigures> card_figures(const CardLoad& load, const CardUse& use
   figures.rotation = rotation_of(figures, load, use, day_us);
   if (!figures.rotation.sustainable || figures.rotation.cards > *all_cards) {
     figures.rotation.cards = *all_cards;
+  }
+  if (*all_cards > 0) {
+    figures.rotation.cards = std::max(kFewestCards, figures.rotation.cards + use.spare_cards);
   }
   return figures;
 }

@@ -22,7 +22,8 @@ struct CardUse {
   std::int64_t days = 1;
   std::int64_t cameras_per_unit = 1;  ///< Served by one copying station.
   std::int64_t travel_us = 0;
-  std::int64_t return_us = 0;
+  std::int64_t return_us = 0;  ///< Station back to camera, held until the archive confirms.
+  std::int64_t spare_cards = 0;
 };
 
 /// What frames of one size come to.
@@ -54,7 +55,8 @@ struct CardFigures {
 /// Running time is spread evenly over the shooting day; a day shorter than the running time is
 /// taken as long as that, and more than 24 hours of it cannot be shot: then the rotation is not
 /// sustainable. No more cards are in rotation than the whole shoot fills; that many when the
-/// rotation is not sustainable, for then every card is used once.
+/// rotation is not sustainable, for then every card is used once. Spares come on top, and where
+/// anything is shot a camera never has fewer than two cards.
 /// @return nothing when a figure cannot be counted exactly.
 [[nodiscard]] std::optional<CardFigures> card_figures(const CardLoad& load, const CardUse& use);
 

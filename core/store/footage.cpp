@@ -66,6 +66,10 @@ Quotient Footage::microseconds_per_day() const {
   return {frames.num * kSecondUs * sensor_rate.den(), frames.den * sensor_rate.num()};
 }
 
+double Footage::playing_seconds(Rational project_rate) const {
+  return frames_per_day().to_double() * static_cast<double>(camera_days) / project_rate.to_double();
+}
+
 FootageBytes Footage::bytes(Stream stream) const {
   stream.rate = rate;
   const Quotient bytes_per_s = stream.bytes_per_s();

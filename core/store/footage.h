@@ -64,6 +64,8 @@ struct Footage {
   [[nodiscard]] Quotient frames_per_day() const;
   /// Sensor running time of one camera and day.
   [[nodiscard]] Quotient microseconds_per_day() const;
+  /// How long everything that was shot plays at the project rate.
+  [[nodiscard]] double playing_seconds(Rational project_rate) const;
   [[nodiscard]] FootageBytes bytes(Stream stream) const;
 };
 

@@ -16,6 +16,7 @@ struct StoreReport {
   double audio_bytes_per_s = 0;
   Span bytes_per_s;
   Span bytes_per_minute;
+  bool no_cards = false;         ///< Film: what a card takes means nothing.
   bool card_guaranteed = false;  ///< A standard's class guarantees the card's speed.
   std::int64_t usable_card_bytes = 0;
   ByteRange frames_per_card;  ///< Whole frames; a count, not bytes.
@@ -32,12 +33,15 @@ struct StoreReport {
   std::string offload_limited_by;        ///< "card reader", "link", "drive", "checksum".
   Span offload_hours_per_day;            ///< Each unit.
   double recorded_hours_per_day = 0;     ///< Sensor running time of each camera.
+  double playing_hours = 0;              ///< Of all footage, at the project rate.
   Span shoot_total_bytes;
+  std::int64_t copies = 0;  ///< Of everything, on drives and tapes.
   Span copies_total_bytes;
   ByteRange drives;      ///< Over all copies.
   double drive_gib = 0;  ///< Capacity of one, in the binary unit some computers report.
   ByteRange tapes;       ///< Over all tape copies.
-  Span tape_hours;
+  Span tape_hours;       ///< Writing, and reading back where copies are verified.
+  Span upload_total_bytes;
   Span upload_hours;
   Span card_cost, drive_cost, tape_cost, wrangler_cost, upload_cost;
   Span cost;

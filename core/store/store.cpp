@@ -23,6 +23,7 @@ struct Setting {
   Footage footage;
   CardUse use;
   std::int64_t audio_bytes_per_s;
+  double playing_seconds;
 };
 
 // Every figure for frames of one size.
@@ -64,7 +65,8 @@ tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Set
   const FootageBytes bytes = setting.footage.bytes(*stream);
   const auto card =
       card_figures({.frames_per_card = *frames, .bytes_per_day = bytes.per_day}, setting.use);
-  const auto archive = archive_figures(setting.plan.store, setting.parts, bytes.total);
+  const auto archive =
+      archive_figures(setting.plan.store, setting.parts, bytes.total, setting.playing_seconds);
   if (!card || !archive) return too_large;
   Figures figures{.stored_bytes = stream->frame_bytes,
                   .bytes_per_s = stream->bytes_per_s().to_double(),
@@ -105,6 +107,7 @@ void report_archive(StoreReport& report, const Figures& light, const Figures& he
   report.drives = range(a.drives, b.drives);
   report.tapes = range(a.tapes, b.tapes);
   report.tape_hours = span(a.tape_hours, b.tape_hours);
+  report.upload_total_bytes = span(a.upload_total_bytes, b.upload_total_bytes);
   report.upload_hours = span(a.upload_hours, b.upload_hours);
   report.card_cost = span(light.card_cost, heavy.card_cost);
   report.drive_cost = span(a.drive_cost, b.drive_cost);
@@ -135,6 +138,9 @@ void report_shared(StoreReport& report, const Setting& setting) {
   report.offload_passes = copy.passes;
   report.offload_limited_by = copy.limited_by;
   report.drive_gib = static_cast<double>(setting.parts.drive.capacity_bytes) / kGibibyte;
+  report.copies = setting.plan.store.drive_copies +
+                  (setting.parts.tape == nullptr ? 0 : setting.plan.store.tape_copies);
+  report.playing_hours = setting.playing_seconds / kSecondsPerHour;
   report.recorded_hours_per_day = setting.footage.microseconds_per_day().to_double() / kHourUs;
 }
 
@@ -150,7 +156,18 @@ CardUse card_use(const Plan& plan, const StoreParts& parts, const Footage& foota
           .days = plan.shooting.days,
           .cameras_per_unit = plan.shooting.cameras_per_unit,
           .travel_us = microseconds_of_minutes(plan.store.travel_minutes),
-          .return_us = microseconds_of_minutes(plan.store.return_minutes)};
+          .return_us = microseconds_of_minutes(plan.store.return_minutes) +
+                       microseconds_of_hours(plan.store.hold_hours),
+          .spare_cards = plan.store.spare_cards};
+}
+
+/// A scan comes on drives; no card is filled, changed or copied.
+void drop_cards(StoreReport& report) {
+  report.no_cards = true;
+  report.cards_per_day = report.cards_in_rotation = report.cards_in_all = {};
+  report.rotation_sustainable = true;
+  report.offload_minutes_per_card = report.offload_hours_per_day = {};
+  report.card_cost = report.wrangler_cost = {};
 }
 
 }  // namespace
@@ -168,7 +185,8 @@ tl::expected<StoreReport, StoreFault> store_report(const Plan& plan, const Store
                         .parts = parts,
                         .footage = footage,
                         .use = card_use(plan, parts, footage, *usable),
-                        .audio_bytes_per_s = audio_bytes_per_s(plan.run)};
+                        .audio_bytes_per_s = audio_bytes_per_s(plan.run),
+                        .playing_seconds = footage.playing_seconds(plan.run.project_rate)};
   const auto light = figures_of(frame->least, setting);
   if (!light) return tl::unexpected(light.error());
   const auto heavy = frame->exact() ? light : figures_of(frame->most, setting);
@@ -179,6 +197,7 @@ tl::expected<StoreReport, StoreFault> store_report(const Plan& plan, const Store
   report_shared(report, setting);
   report_cards(report, *light, *heavy);
   report_archive(report, *light, *heavy);
+  if (parts.film) drop_cards(report);
   report.cost = sum({report.card_cost, report.drive_cost, report.tape_cost, report.wrangler_cost,
                      report.upload_cost});
   return report;

@@ -19,6 +19,7 @@ struct StoreParts {
   const Drive& drive;
   const Tape* tape;
   const Checksum& checksum;
+  bool film = false;  ///< The data are those of a scan: there are no cards and no copying of them.
 };
 
 /// Why there is no StoreReport.

@@ -70,7 +70,7 @@ function longest_plan() {
   return file;
 }
 
-const files = ['salt-ferry', 'anamorphic', 'mandate-in-the-mode-only', 'own-camera', 'three-frame-lines']
+const files = ['salt-ferry', 'anamorphic', 'file-below-the-mandate', 'own-camera', 'three-frame-lines']
   .map((name) => path.join(examples, `${name}.plan.json`));
 
 describe('one page on either paper', () => {

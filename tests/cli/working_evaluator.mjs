@@ -1,5 +1,5 @@
 // Evaluates a line of working as it is shown to people, knowing nothing of how the core computed it:
-// the four operations and functions of the notation, with areas and rolls found by brute force.
+// the four operations and functions of the notation, angles in degrees, with areas and rolls found by brute force.
 
 const degrees = 180 / Math.PI;
 
@@ -49,6 +49,8 @@ const functions = {
   ceil: (x) => Math.ceil(x - nearly),
   even_up: (x) => 2 * Math.ceil(x / 2 - nearly),
   even_down: (x) => 2 * Math.floor(x / 2 + nearly),
+  sin: (x) => Math.sin(x / degrees),
+  pi: Math.PI,
   atan: (x) => Math.atan(x) * degrees,
   if_less: (a, b, x, y) => (a < b ? x : y),
   quarter,

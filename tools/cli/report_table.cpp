@@ -37,14 +37,15 @@ std::string format_text(const Plan& plan, const Catalogue& library) {
          name_of(plan.own.codecs, library.codecs, format.codec);
 }
 
-void add_headline(TextTable& table, const Headline& headline) {
+void add_headline(TextTable& table, const Headline& headline, bool on_film) {
   table.section("At a glance");
   table.row("Field of view",
             size_text(headline.horizontal_fov_deg, headline.vertical_fov_deg, 1, "deg, diagonal ") +
                 with_unit(headline.diagonal_fov_deg, 1, "deg"));
   table.row("Megapixels", print_fixed(headline.mode_megapixels, 2) + " in the mode, " +
                               print_fixed(headline.frame_megapixels, 2) + " in the frame line");
-  table.row("Minutes per card", with_unit(headline.minutes_per_card, 1, "min"));
+  table.row(on_film ? "Minutes per magazine" : "Minutes per card",
+            with_unit(headline.minutes_per_card, 1, "min"));
   table.row("Data rate", with_unit(headline.data_rate_megabits_per_s, 0, "Mbit/s"));
 }
 
@@ -183,8 +184,30 @@ void add_resolve(TextTable& table, const ResolveReport& resolve) {
 std::string limit_text(const RunReport& run) {
   if (!run.rate_ceiling) return "no limit known";
   static constexpr const char* kLimits[] = {"", ", set by the mode",
-                                            ", set by the recording option", ", set by the card"};
+                                            ", set by the recording option", ", set by the card",
+                                            ", set by the camera"};
   return rate_text(*run.rate_ceiling) + kLimits[static_cast<std::size_t>(run.rate_limited_by)];
+}
+
+std::string lights_text(const Flicker& flicker) {
+  if (!flicker.pulses_hz) return "none that pulse";
+  std::string text = print_number(flicker.pulses_hz->to_double()) + " pulses a second";
+  if (flicker.lights == Lights::not_said) text += ", if they are on the mains";
+  return text;
+}
+
+void add_lights(TextTable& table, const Flicker& flicker) {
+  table.row("Lights", lights_text(flicker));
+  if (!flicker.pulses_hz) return;
+  const std::string beat = flicker.beat_s ? "beats every " + with_unit(*flicker.beat_s, 2, "s")
+                                          : std::string("does not beat");
+  table.row("  ripple", with_unit(flicker.depth_percent, 2, "%, ") + beat +
+                            (flicker.bands ? ", stands as bands" : ""));
+  std::string angles;
+  for (const SafeShutter& safe : flicker.nearest_safe_shutters) {
+    angles += (angles.empty() ? "" : ", ") + print_fixed(safe.angle_deg.to_double(), 1);
+  }
+  table.row("  safe angles near here", angles.empty() ? "none" : angles + " deg");
 }
 
 void add_run(TextTable& table, const RunReport& run) {
@@ -194,13 +217,7 @@ void add_run(TextTable& table, const RunReport& run) {
   table.row("Highest rate", limit_text(run));
   table.row("Shutter", with_unit(run.shutter_deg, 1, "deg, ") + print_rational(run.exposure_s) +
                            " s, " + with_unit(run.exposure_change_stops, 2, "stops"));
-  std::string angles;
-  for (const double angle : run.flicker.nearest_safe_shutter_deg) {
-    angles += (angles.empty() ? "" : ", ") + print_fixed(angle, 1);
-  }
-  table.row("Lights on " + print_number(run.flicker.mains_hz) + " Hz",
-            (run.flicker.safe ? "safe" : "may flicker") +
-                (angles.empty() ? std::string() : "; safe near here: " + angles + " deg"));
+  add_lights(table, run.flicker);
   table.row("A full card plays for",
             with_unit(run.screen_minutes_per_card, 1, "min") +
                 (run.card_timecode.empty() ? "" : ", " + run.card_timecode));
@@ -214,12 +231,7 @@ void add_store_costs(TextTable& table, const StoreReport& store, const std::stri
   table.row("  wrangler, upload", amount(store.wrangler_cost) + "; " + amount(store.upload_cost));
 }
 
-void add_store(TextTable& table, const StoreReport& store, const std::string& currency) {
-  table.section("Store");
-  table.row("A frame", bytes_text({static_cast<double>(store.bytes_per_frame.least),
-                                   static_cast<double>(store.bytes_per_frame.most)}));
-  table.row("A second, a minute",
-            bytes_text(store.bytes_per_s) + "; " + bytes_text(store.bytes_per_minute));
+void add_cards(TextTable& table, const StoreReport& store) {
   table.row("A card", with_unit(store.minutes_per_card, 1, "min; ") +
                           count_text(store.frames_per_card) + " frames");
   table.row("Write headroom", with_unit(store.write_headroom, 2, "x"));
@@ -230,8 +242,40 @@ void add_store(TextTable& table, const StoreReport& store, const std::string& cu
             with_unit(store.offload_minutes_per_card, 1, "min, limited by the ") +
                 store.offload_limited_by);
   table.row("Offload a day, each unit", with_unit(store.offload_hours_per_day, 1, "h"));
+}
+
+void add_film(TextTable& table, const FilmReport& film, const std::string& currency) {
+  table.section("Film");
+  table.row("Picture in the scan", print_grouped(std::llround(film.frame_picture_pixels)) +
+                                       " pixels inside the frame line, at most " +
+                                       print_number(film.scan_pixels_per_mm) + " a millimetre");
+  if (!film.frames_per_foot) return table.row("A minute", "not known: frames on a foot not said");
+  table.row("A minute",
+            with_unit(film.feet_per_minute, 1, "ft, ") + with_unit(film.metres_per_minute, 1, "m"));
+  for (const FilmMagazine& magazine : film.magazines) {
+    table.row("  " + std::to_string(magazine.feet) + " ft", with_unit(magazine.minutes, 1, "min"));
+  }
+  table.row("Magazines a day, each camera", std::to_string(film.magazines_per_day) + " of " +
+                                                std::to_string(film.magazine_feet) + " ft");
+  table.row("The whole shoot", print_grouped(std::llround(film.feet)) + " ft, " +
+                                   print_grouped(std::llround(film.metres)) + " m");
+  const auto price = [&](double cost) {
+    return cost > 0 ? with_unit(cost, 0, currency) : std::string("no price");
+  };
+  table.row("Stock, processing, scan", price(film.stock_cost) + "; " + price(film.processing_cost) +
+                                           "; " + price(film.scanning_cost));
+}
+
+void add_store(TextTable& table, const StoreReport& store, const std::string& currency) {
+  table.section("Store");
+  table.row("A frame", bytes_text({static_cast<double>(store.bytes_per_frame.least),
+                                   static_cast<double>(store.bytes_per_frame.most)}));
+  table.row("A second, a minute",
+            bytes_text(store.bytes_per_s) + "; " + bytes_text(store.bytes_per_minute));
+  if (!store.no_cards) add_cards(table, store);
   table.row("The whole shoot", bytes_text(store.shoot_total_bytes) + "; all copies " +
                                    bytes_text(store.copies_total_bytes));
+  table.row("Copies", std::to_string(store.copies));
   table.row("Drives, tapes", count_text(store.drives) + "; " + count_text(store.tapes));
   table.row("A drive in binary units", with_unit(store.drive_gib, 0, "GiB"));
   table.row("Tape writing, upload",
@@ -241,7 +285,10 @@ void add_store(TextTable& table, const StoreReport& store, const std::string& cu
 
 void add_notes(TextTable& table, const std::vector<Note>& notes) {
   table.section("Verdicts");
-  for (const Note& note : notes) table.marked(severity_key(note.severity), note_text(note));
+  for (const Note& note : notes) {
+    if (!topic_standing(note.topic)) table.marked(severity_key(note.severity), note_text(note));
+  }
+  table.marked("always", standing_text(notes));
 }
 
 }  // namespace
@@ -250,13 +297,14 @@ std::string report_table(const Plan& plan, const Report& report, const Catalogue
   TextTable table;
   table.paragraph(plan.title);
   table.paragraph(format_text(plan, catalogue));
-  add_headline(table, report.headline);
+  add_headline(table, report.headline, report.film.has_value());
   add_frame(table, report);
   add_cover(table, report.cover);
   add_see(table, plan, report, catalogue);
   add_resolve(table, report.resolve);
   add_commission(table, report);
   add_run(table, report.run);
+  if (report.film) add_film(table, *report.film, plan.store.currency);
   add_store(table, report.store, plan.store.currency);
   add_notes(table, report.notes);
   return table.str();

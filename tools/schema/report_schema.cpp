@@ -127,6 +127,7 @@ std::vector<Plan> telling_plans(const Catalogue& library) {
       {{"/format/camera", "film-35-4-perf"}, {"/lens/set", ""}, {"/store/tape", ""}},
       {{"/lens/set", "wye"}, {"/format/mode", "squeeze-2-239"}, {"/lens/focal_mm", "50"}},
       {{"/run/sensor_rate", "29.97"}, {"/run/project_rate", "29.97"}},
+      {{"/run/lights", "steady"}, {"/lens/extender", "1.4"}, {"/store/upload_what", "originals"}},
       {{"/run/sensor_rate", "47"}, {"/run/mains_hz", "60"}},
       {{"/store/card", "sd-v60-256"}, {"/store/travel_minutes", "1000"}},
       {{"/format/codec", "bayer-12-3-1"}, {"/shooting/by", "ratio"}},

@@ -91,6 +91,9 @@ struct Section {
   friend bool operator==(const Section&, const Section&) = default;
 };
 
+/// How the note begins that holds for every plan and is no judgement of this one.
+inline constexpr std::string_view kAlways = "Always: ";
+
 /// How one figure came about, on request.
 struct WorkingText {
   std::string key;  ///< Of the figure; empty when none is asked for.

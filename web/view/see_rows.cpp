@@ -8,12 +8,18 @@ namespace {
 
 constexpr int kDecimals = 1;
 
-ResultRow row_of(const Camera& camera, const EquivalentFocal& focal, std::size_t place) {
+/// A lens of another squeeze than the one in use is named.
+ResultRow row_of(const Camera& camera, const EquivalentFocal& focal, std::size_t place,
+                 double squeeze_here) {
   const SensorMode* mode = find_row(camera.modes, focal.mode);
   ResultRow row;
   row.section = "see";
   row.key = "see.equivalent_focal_mm." + std::to_string(place) + ".focal_mm";
   row.label = mode != nullptr ? mode->name : std::string(focal.mode);
+  if (focal.squeeze != squeeze_here) {
+    row.label +=
+        focal.squeeze == 1 ? ", spherical lens" : ", " + short_number(focal.squeeze, 2) + "× lens";
+  }
   row.value_text = short_number(focal.focal_mm, kDecimals);
   row.unit = "mm";
   row.working = row.key;
@@ -51,7 +57,8 @@ std::vector<ResultRow> same_view_rows(const App& app, std::string_view camera) {
   if (row == nullptr) return rows;
   const EquivalentFocals& focals = app.report().see.equivalent_focal;
   for (std::size_t i = 0; i < focals.size(); ++i) {
-    if (focals[i].camera == camera) rows.push_back(row_of(*row, focals[i], i));
+    if (focals[i].camera == camera)
+      rows.push_back(row_of(*row, focals[i], i, app.report().mode.squeeze));
   }
   return rows;
 }

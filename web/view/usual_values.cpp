@@ -64,6 +64,18 @@ constexpr auto kTimes = std::to_array<UsualValue>({
     {"1/25", "1/25"},
 });
 constexpr auto kMains = std::to_array<UsualValue>({{"50", "50"}, {"60", "60"}});
+constexpr auto kExtenders = std::to_array<UsualValue>({
+    {"0.71", "0.71"},
+    {"1", "none"},
+    {"1.4", "1.4"},
+    {"2", "2"},
+});
+constexpr auto kFeet = std::to_array<UsualValue>({
+    {"100", "100"},
+    {"200", "200"},
+    {"400", "400"},
+    {"1000", "1000"},
+});
 constexpr auto kPhotosites = std::to_array<UsualValue>({
     {"0", "none"},
     {"2073600", "1920 × 1080"},
@@ -101,6 +113,8 @@ constexpr auto kFields = std::to_array<FieldRow>({
     {"/run/base_angle_deg", kAngles},
     {"/run/shutter_time_s", kTimes},
     {"/run/mains_hz", kMains},
+    {"/lens/extender", kExtenders},
+    {"/film/magazine_feet", kFeet},
     {"/commission/photosites", kPhotosites},
     {"/commission/recorded_width_pixels", kAcross},
     {"/deliverable/width_pixels", kWidths},

@@ -20,6 +20,9 @@
 namespace widegate {
 namespace {
 
+/// The last section: what holds for every plan stands below all others.
+constexpr std::string_view kFootSection = "plan";
+
 std::string severity_word(Severity severity) {
   switch (severity) {
     case Severity::ok:
@@ -42,12 +45,16 @@ Section make_section(const App& app, const Panel& panel, RestOfProgram rest) {
     return section;
   }
   section.has_verdict = panel.has_verdict;
+  if (panel.id == kFootSection) {
+    std::string standing = standing_text(app.report().notes);
+    if (!standing.empty()) section.notes.push_back(std::string(kAlways) + standing);
+  }
   if (!panel.has_verdict) return section;
   Verdict words = verdict(app.plan(), app.report(), panel.topic);
   section.severity = words.severity;
   section.verdict = std::move(words.text);
   for (const Note& note : app.report().notes) {
-    if (topic_question(note.topic) != panel.topic) continue;
+    if (topic_question(note.topic) != panel.topic || topic_standing(note.topic)) continue;
     section.notes.push_back(severity_word(note.severity) + note_text(note));
   }
   return section;

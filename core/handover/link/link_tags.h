@@ -94,6 +94,18 @@ inline constexpr std::string_view kPlanTags[] = {
     "/choose/weights",
     "/choose/fastest_rate",
     "/choose/weight_fidelity",
+    "/lens/extender",
+    "/run/lights",
+    "/run/pulses_hz",
+    "/store/copy_places",
+    "/store/hold_hours",
+    "/store/spare_cards",
+    "/store/upload_what",
+    "/store/proxy_megabits_per_s",
+    "/film/magazine_feet",
+    "/film/stock_price_per_foot",
+    "/film/processing_price_per_foot",
+    "/film/scanning_price_per_foot",
 };
 
 inline constexpr std::string_view kFrameLineTags[] = {

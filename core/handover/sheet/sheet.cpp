@@ -281,10 +281,13 @@ void Sheet::cautions() {
   html.open("ul");
   for (const Severity wanted : {Severity::fail, Severity::caution}) {
     for (const Note& each : source_.report.notes) {
-      if (each.severity == wanted) note(each);
+      if (each.severity == wanted && !topic_standing(each.topic)) note(each);
     }
   }
   html.close();
+  const std::string standing = standing_text(source_.report.notes);
+  html.element("p", "Always: " + standing);
+  count_lines(standing.size(), kSheetRowMm - 0.4);
 }
 
 void Sheet::foot(const std::string& address, const std::optional<QrCode>& qr) {

@@ -179,7 +179,7 @@ TEST_CASE("verdicts say by how much") {
   report = evaluate(plan, catalogue);
   // 1/50 s is a whole number of the 100 pulses a second of 50 Hz mains.
   CHECK(verdict(plan, report, Question::run).severity == Severity::ok);
-  CHECK(verdict(plan, report, Question::run).text == "25 frames/s at 1/50 s, no flicker at 50 Hz");
+  CHECK(verdict(plan, report, Question::run).text == "25 frames/s at 1/50 s, no flicker under 50 Hz lights");
 }
 
 TEST_CASE("the headline's field of view is the frame line's, whatever its shape") {
@@ -223,4 +223,13 @@ TEST_CASE("from two hours on minutes are told in hours, wherever they stand") {
   CHECK(on_a_card(120, 120) == "2 h");
   CHECK(on_a_card(612, 645) == "10.2–10.8 h");
   CHECK(on_a_card(100, 130) == "100–130 min");
+}
+
+TEST_CASE("the headline is what the main frame line sees") {
+  Plan plan;
+  plan.deliverable.frame_lines.front().aspect = 1;
+  const Report report = evaluate(plan, library());
+  CHECK(std::string(headline_readings(report).front().label) == "Field of view");
+  CHECK(report.headline.horizontal_fov_deg == report.see.frame_horizontal_fov_deg);
+  CHECK(report.headline.horizontal_fov_deg < report.see.horizontal_fov_deg);
 }

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <set>
+#include <optional>
 
 #include "core/base/number_text.h"
 #include "tests/core/support/draws.h"
@@ -63,42 +63,113 @@ constexpr auto kFlicker = std::to_array<FlickerRow>({
 #include "tests/data/flicker_angles.inc"
 });
 
-/// The four angles of the row nearest to `wanted`, rising.
-std::vector<double> nearest_of(const FlickerRow& row, double wanted) {
-  std::vector<double> angles(row.angles_deg.begin(),
-                             row.angles_deg.begin() + static_cast<std::ptrdiff_t>(row.count));
-  std::stable_sort(angles.begin(), angles.end(),
-                   [&](double a, double b) { return std::abs(a - wanted) < std::abs(b - wanted); });
-  if (angles.size() > 4) angles.resize(4);
-  std::sort(angles.begin(), angles.end());
-  return angles;
+Running lit(Rational rate, Rational angle, Rational mains) {
+  return {.sensor_rate = rate,
+          .shutter_angle_deg = angle,
+          .lights = Lights::mains,
+          .mains_hz = mains};
 }
 
 TEST_CASE("Shutter angles that hold whole pulses of the lights") {
   for (const FlickerRow& row : kFlicker) {
     CAPTURE(print_rational(row.rate));
     CAPTURE(row.mains_hz);
+    const std::vector<double> published(
+        row.angles_deg.begin(), row.angles_deg.begin() + static_cast<std::ptrdiff_t>(row.count));
     for (const Rational wanted : {Rational(180), Rational(1), Rational(360), Rational(864, 5)}) {
-      const auto found = nearest_safe_angles(row.rate, wanted, row.mains_hz);
-      const auto published = nearest_of(row, wanted.to_double());
-      REQUIRE(found.size() == published.size());
-      for (std::size_t i = 0; i < found.size(); ++i) {
-        CHECK(found[i] == doctest::Approx(published[i]).epsilon(1e-8));
+      const auto found =
+          nearest_safe_shutters(lit(row.rate, wanted, row.mains_hz), 2 * row.mains_hz);
+      REQUIRE(found.size() <= std::min<std::size_t>(4, row.count));
+      if (row.count == 0) continue;
+      REQUIRE_FALSE(found.empty());
+      // The first is the nearest that is not longer, where there is one.
+      const double first = found.front().exact_deg.to_double();
+      const double wanted_deg = wanted.to_double() + 1e-6;
+      const auto longer = std::upper_bound(published.begin(), published.end(), wanted_deg);
+      const double nearest = longer == published.begin() ? published.front() : *(longer - 1);
+      CHECK(first == doctest::Approx(nearest).epsilon(1e-8));
+      for (const SafeShutter& safe : found) {
+        CHECK(std::any_of(published.begin(), published.end(), [&](double angle) {
+          return std::abs(safe.exact_deg.to_double() - angle) < 1e-5;
+        }));
+        CHECK(100 * ripple_depth(2 * row.mains_hz, safe.time_s) < 1);
       }
     }
-    // 7 degrees hold no whole pulse at any of these rates.
-    const Running run{.sensor_rate = row.rate, .shutter_angle_deg = 7, .mains_hz = row.mains_hz};
-    CHECK(is_flicker_safe(row.rate, exposure_s(run), row.mains_hz) == row.any_angle_safe);
   }
 }
 
-TEST_CASE("Well-known safe settings") {
-  CHECK(is_flicker_safe(24, Rational(1, 50), 50));        // 172.8 degrees
-  CHECK_FALSE(is_flicker_safe(24, Rational(1, 48), 50));  // 180 degrees
-  CHECK(is_flicker_safe(24, Rational(1, 48), 60));        // any angle at 24 under 60 Hz
-  CHECK_FALSE(is_flicker_safe(Rational(24000, 1001), Rational(1001, 48000), 60));
-  CHECK(is_flicker_safe(25, Rational(1, 33), 50));
-  CHECK_FALSE(is_flicker_safe(120, Rational(1, 240), 50));
+TEST_CASE("A safe angle is offered as one that can be dialled") {
+  struct Row {
+    Rational rate, angle;
+    std::int64_t mains_hz;
+    Rational first;
+  };
+  for (const Row& row : std::to_array<Row>({
+           {24, 180, 50, Rational(864, 5)},                      // exactly 172.8
+           {Rational(24000, 1001), 180, 50, Rational(864, 5)},   // 172.63
+           {Rational(24000, 1001), 180, 60, 144},                // 143.86
+           {Rational(30000, 1001), 180, 60, 180},                // 179.82
+           {25, 11, 50, 90},                                     // none is shorter
+       })) {
+    CAPTURE(print_rational(row.rate));
+    const auto found =
+        nearest_safe_shutters(lit(row.rate, row.angle, row.mains_hz), 2 * row.mains_hz);
+    REQUIRE_FALSE(found.empty());
+    CHECK(found.front().angle_deg == row.first);
+  }
+  const Running timed{
+      .sensor_rate = 24, .shutter_kind = ShutterKind::time, .shutter_time_s = Rational(1, 48)};
+  CHECK(nearest_safe_shutters(timed, 100).front().time_s == Rational(1, 50));
+}
+
+TEST_CASE("Depth, beat and grade of well-known settings") {
+  struct Row {
+    Rational rate, angle;
+    std::int64_t mains_hz;
+    double depth_percent;
+    std::optional<double> beat_s;
+    Severity grade;
+    bool bands;
+  };
+  // Depths worked out apart from this project: |sin(pi x) / (pi x)|, x pulses in an exposure.
+  for (const Row& row : std::to_array<Row>({
+           {24, 180, 50, 3.95, 0.25, Severity::caution, false},
+           {Rational(30000, 1001), 180, 60, 0.10, 1001.0 / 120, Severity::ok, false},
+           {Rational(24000, 1001), Rational(864, 5), 50, 0.10, 1001.0 / 4100, Severity::ok, false},
+           {25, Rational(45, 4), 50, 97.45, std::nullopt, Severity::caution, true},
+           {24, 180, 60, 12.73, std::nullopt, Severity::caution, true},
+           {120, 180, 50, 73.8, 1.0 / 20, Severity::fail, false},
+           {250, 360, 50, 75.68, 1.0 / 100, Severity::fail, false},  // nought is a multiple too
+           {24, Rational(864, 5), 50, 0, 0.25, Severity::ok, false},
+       })) {
+    CAPTURE(print_rational(row.rate));
+    CAPTURE(print_rational(row.angle));
+    CAPTURE(row.mains_hz);
+    const Flicker flicker = flicker_of(lit(row.rate, row.angle, row.mains_hz), std::nullopt);
+    CHECK(std::abs(flicker.depth_percent - row.depth_percent) < 0.006 * (1 + row.depth_percent));
+    REQUIRE(flicker.beat_s.has_value() == row.beat_s.has_value());
+    if (row.beat_s) CHECK(*flicker.beat_s == doctest::Approx(*row.beat_s).epsilon(1e-9));
+    CHECK(flicker.grade == row.grade);
+    CHECK(flicker.bands == row.bands);
+  }
+}
+
+TEST_CASE("What is known of the lights and the sensor decides how bad a ripple is") {
+  Running run = lit(120, 180, 50);
+  run.lights = Lights::not_said;
+  CHECK(flicker_of(run, std::nullopt).grade == Severity::caution);
+  run.lights = Lights::steady;
+  CHECK(flicker_of(run, std::nullopt).grade == Severity::ok);
+  CHECK_FALSE(flicker_of(run, std::nullopt).pulses_hz.has_value());
+  run.lights = Lights::frequency;
+  run.pulses_hz = 240;  // a whole pulse in each exposure
+  CHECK(flicker_of(run, std::nullopt).grade == Severity::ok);
+  // A ripple that does not beat: bands with a rolling shutter, nothing at all without one.
+  const Running still = lit(25, Rational(45, 4), 50);
+  CHECK(flicker_of(still, 0.008).bands);
+  CHECK(flicker_of(still, 0.008).band_count.value() == doctest::Approx(0.8));
+  CHECK_FALSE(flicker_of(still, 0.0).bands);
+  CHECK(flicker_of(still, 0.0).grade == Severity::ok);
 }
 
 /// Light collected from t0 on by a lamp whose brightness pulses `pulses` times a second with a
@@ -133,7 +204,7 @@ constexpr auto kRates = std::to_array<Rational>(
     {Rational(24000, 1001), 24, 25, Rational(30000, 1001), 30, 48, 50, Rational(60000, 1001), 60,
      96, 100, 120, 12, 18, 22, 33, Rational(100, 3), Rational(25, 2)});
 
-TEST_CASE("Every frame collects the same light where it is called safe, and not elsewhere") {
+TEST_CASE("Every frame collects the same light where nothing ripples or beats, and not elsewhere") {
   const std::uint64_t seed = 20261116;
   CAPTURE(seed);
   Dice dice(seed);
@@ -148,7 +219,9 @@ TEST_CASE("Every frame collects the same light where it is called safe, and not 
     const std::int64_t most = (Rational(360) / pulse_deg).floor();
     if (dice.one_in(2) && most > 0) angle = pulse_deg * Rational(dice.whole(1, most));
     const Rational exposure = angle / (Rational(360) * rate);
-    const bool safe = is_flicker_safe(rate, exposure, mains);
+    const Rational pulses = Rational(2) * mains;
+    const bool safe =
+        ripple_depth(pulses, exposure) == 0 || beat_hz(pulses, rate) == Rational(0);
     CAPTURE(print_rational(rate));
     CAPTURE(print_rational(angle));
     CAPTURE(print_rational(mains));
@@ -164,7 +237,7 @@ TEST_CASE("Every frame collects the same light where it is called safe, and not 
   CHECK(unsafe_count > 500);
 }
 
-TEST_CASE("The nearest safe angles are the nearest of all") {
+TEST_CASE("The nearest safe angles are the nearest on either side") {
   const std::uint64_t seed = 20261117;
   CAPTURE(seed);
   Dice dice(seed);
@@ -174,67 +247,49 @@ TEST_CASE("The nearest safe angles are the nearest of all") {
     const Rational mains =
         dice.one_in(2) ? Rational(50) : testing::draw_field(dice, "/run/mains_hz");
     const Rational wanted = testing::draw_field(dice, "/run/shutter_angle_deg");
-    const auto found = nearest_safe_angles(rate, wanted, mains);
+    const auto found = nearest_safe_shutters(lit(rate, wanted, mains), Rational(2) * mains);
     const double pulse_deg = 180 * rate.to_double() / mains.to_double();
-    std::vector<double> all;
-    for (int n = 1; n * pulse_deg <= 360 * (1 + 1e-12) && n < 200'000; ++n)
-      all.push_back(n * pulse_deg);
-    REQUIRE(found.size() == std::min<std::size_t>(4, all.size()));
-    REQUIRE(std::is_sorted(found.begin(), found.end()));
-    // The farthest of the four is no farther than the fourth nearest of all.
-    std::vector<double> distances;
-    for (const double angle : all) distances.push_back(std::abs(angle - wanted.to_double()));
-    std::sort(distances.begin(), distances.end());
-    for (const double angle : found) {
-      REQUIRE(angle <= 360);
-      REQUIRE(std::abs(angle - wanted.to_double()) <= distances[found.size() - 1] + 1e-9);
+    const double all = std::floor(360 / pulse_deg + 1e-12);
+    REQUIRE(found.size() <= 4);
+    REQUIRE(found.empty() == (all < 1));
+    for (const SafeShutter& safe : found) {
+      REQUIRE(safe.angle_deg.ok());
+      REQUIRE(safe.time_s.ok());
+      REQUIRE(safe.angle_deg <= Rational(360));
+      const double apart = std::abs(safe.exact_deg.to_double() - wanted.to_double());
+      REQUIRE(apart <= 2 * pulse_deg + std::max(0.0, wanted.to_double() - 360 + pulse_deg) + 1e-9);
+    }
+    if (all >= 1 && wanted.to_double() >= pulse_deg && wanted.to_double() < 360 - pulse_deg) {
+      REQUIRE(found.front().exact_deg <= wanted);
     }
   }
 }
 
-/// Every rate from 1 to 1000 that is safe with this shutter, by going through all pulse counts.
-std::set<double> all_safe_rates(const Running& run) {
-  const Rational pulses = Rational(2) * run.mains_hz;
-  std::set<double> rates;
-  for (std::int64_t n = 1; n <= 800; ++n) {
-    const Rational per_frame = pulses / Rational(n);
-    const bool angle = run.shutter_kind == ShutterKind::angle;
-    if (angle || run.shutter_time_s * per_frame <= Rational(1)) rates.insert(per_frame.to_double());
-    if (angle) rates.insert((run.shutter_angle_deg / Rational(360) * per_frame).to_double());
-  }
-  rates.erase(run.sensor_rate.to_double());
-  return rates;
-}
-
-TEST_CASE("The nearest safe rates are safe, and the nearest of all") {
+TEST_CASE("At the nearest safe rates an angle holds whole pulses, a time starts level") {
   const std::uint64_t seed = 20261118;
   CAPTURE(seed);
   Dice dice(seed);
   for (int round = 0; round < 2000; ++round) {
-    Running run;
-    run.sensor_rate = dice.pick(kRates);
-    run.mains_hz = dice.one_in(2) ? 50 : 60;
-    run.shutter_angle_deg = Rational(dice.whole(100, 3600), 10);
+    Running run = lit(dice.pick(kRates), Rational(dice.whole(100, 3600), 10),
+                      dice.one_in(2) ? 50 : 60);
+    const Rational pulses = Rational(2) * run.mains_hz;
     if (dice.one_in(3)) {
       run.shutter_kind = ShutterKind::time;
       run.shutter_time_s = Rational(1, run.sensor_rate.ceil() + dice.whole(0, 200));
     }
     CAPTURE(print_rational(run.sensor_rate));
     CAPTURE(print_rational(run.shutter_angle_deg));
-    const auto found = nearest_safe_rates(run);
-    REQUIRE(found.size() == 4);
-    const double wanted = run.sensor_rate.to_double();
-    std::vector<double> distances;
-    for (const double rate : all_safe_rates(run)) distances.push_back(std::abs(rate - wanted));
-    std::sort(distances.begin(), distances.end());
+    const auto found = nearest_safe_rates(run, pulses);
+    REQUIRE_FALSE(found.empty());
     for (std::size_t i = 0; i < found.size(); ++i) {
       if (i > 0) REQUIRE(found[i - 1] < found[i]);
       REQUIRE(found[i] != run.sensor_rate);
       Running there = run;
       there.sensor_rate = found[i];
-      REQUIRE(is_flicker_safe(found[i], exposure_s(there), run.mains_hz));
+      const bool whole = ripple_depth(pulses, exposure_s(there)) == 0;
+      const bool level = beat_hz(pulses, found[i]) == Rational(0);
+      REQUIRE((run.shutter_kind == ShutterKind::angle ? whole : level));
       REQUIRE(exposure_s(there) * found[i] <= Rational(1));
-      REQUIRE(std::abs(found[i].to_double() - wanted) <= distances[3] + 1e-9);
     }
   }
 }
@@ -250,6 +305,8 @@ TEST_CASE("No rate, shutter or mains a plan may hold overflows") {
     run.shutter_angle_deg = testing::draw_field(dice, "/run/shutter_angle_deg");
     run.base_angle_deg = testing::draw_field(dice, "/run/base_angle_deg");
     run.mains_hz = testing::draw_field(dice, "/run/mains_hz");
+    run.pulses_hz = testing::draw_field(dice, "/run/pulses_hz");
+    run.lights = dice.one_in(2) ? Lights::mains : Lights::frequency;
     const Rational time = testing::draw_field(dice, "/run/shutter_time_s");
     if (time * run.sensor_rate <= Rational(1)) {
       run.shutter_kind = ShutterKind::time;
@@ -262,12 +319,15 @@ TEST_CASE("No rate, shutter or mains a plan may hold overflows") {
     REQUIRE(report.shutter_deg <= 360);
     REQUIRE(std::isfinite(report.speed_factor));
     REQUIRE(std::isfinite(report.exposure_change_stops));
-    REQUIRE((report.exposure_s * Rational(2) * run.mains_hz).ok());
-    REQUIRE((Rational(2) * run.mains_hz / run.sensor_rate).ok());
+    REQUIRE(report.flicker.depth_percent >= 0);
+    REQUIRE(report.flicker.depth_percent <= 100);
+    REQUIRE(report.flicker.beat_hz >= 0);
+    REQUIRE(report.flicker.beat_hz <= run.sensor_rate.to_double() / 2 * (1 + 1e-12));
     for (const Rational rate : report.flicker.nearest_safe_rates) REQUIRE(rate.ok());
-    for (const double angle : report.flicker.nearest_safe_shutter_deg) {
-      REQUIRE(angle > 0);
-      REQUIRE(angle <= 360);
+    for (const SafeShutter& safe : report.flicker.nearest_safe_shutters) {
+      REQUIRE(safe.angle_deg > Rational(0));
+      REQUIRE(safe.angle_deg <= Rational(360));
+      REQUIRE(safe.time_s > Rational(0));
     }
   }
 }
@@ -294,6 +354,7 @@ TEST_CASE("The rate ceiling is the lowest of mode, option and card") {
   CHECK(ceiling(0).limited_by == RateLimit::recording);
   CHECK(ceiling(8'000'000).limited_by == RateLimit::recording);  // a tie names the earlier
   CHECK(ceiling(8'000'001).limited_by == RateLimit::card);
+  CHECK(rate_ceiling(mode, recording, card, 0, Rational(24)).limited_by == RateLimit::camera);
 }
 
 TEST_CASE("A rate is allowed up to the ceiling and not beyond") {

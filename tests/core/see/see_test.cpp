@@ -85,7 +85,6 @@ TEST_CASE("At close range the picture is as wide as the thin lens makes it") {
   // 37.761376 degrees: worked out apart from this project from the effective focal length.
   for (const auto& [distance, degrees] : {std::pair(0.5, 35.904649), std::pair(1.0, 37.761376)}) {
     const Focused lens{.focal = {50}, .distance = {distance}};
-    CHECK(is_close_range(lens));
     const double width = scene_extent({36}, lens).value;
     CHECK(from_radians(2 * std::atan(width / (2 * distance))).value ==
           doctest::Approx(degrees).epsilon(2e-8));
@@ -94,10 +93,18 @@ TEST_CASE("At close range the picture is as wide as the thin lens makes it") {
   CHECK(magnification({.focal = {60}, .distance = {0.12}}) == doctest::Approx(1).epsilon(1e-14));
 }
 
-TEST_CASE("Far away a scene size is distance over focal length times the frame") {
-  CHECK(scene_extent({25}, {.focal = {50}, .distance = {10}}).value == 5);
-  CHECK_FALSE(is_close_range({.focal = {50}, .distance = {5}}));
-  CHECK(is_close_range({.focal = {50}, .distance = {4.999}}));
+TEST_CASE("A scene size grows steadily with the distance, without a jump anywhere") {
+  // (d - f) / f times the frame: 9.95 m through 50 mm shows 199 times 25 mm.
+  CHECK(scene_extent({25}, {.focal = {50}, .distance = {10}}).value ==
+        doctest::Approx(4.975).epsilon(1e-14));
+  // Across 100 focal lengths a step of a millimetre shows a fiftieth of 25 mm more, as elsewhere.
+  const double nearer = scene_extent({25}, {.focal = {50}, .distance = {4.999}}).value;
+  const double farther = scene_extent({25}, {.focal = {50}, .distance = {5}}).value;
+  CHECK(farther - nearer == doctest::Approx(0.0005).epsilon(1e-9));
+  // Tables print d / f times the frame: a hundredth more at 100 focal lengths, nothing far away.
+  CHECK(farther == doctest::Approx(2.5 * 0.99).epsilon(1e-12));
+  CHECK(scene_extent({25}, {.focal = {50}, .distance = {1000}}).value ==
+        doctest::Approx(500).epsilon(1e-4));
 }
 
 TEST_CASE("Distance and focal length for a wanted size lead back to that size") {
@@ -109,10 +116,7 @@ TEST_CASE("Distance and focal length for a wanted size lead back to that size") 
     const Millimetres extent{dice.between(1, 100)};
     const Metres wanted{dice.one_in(2) ? extent.value * dice.between(0.05, 0.2)
                                        : dice.between(0.01, 300)};
-    const double size_ratio = to_millimetres(wanted) / extent;
-    // Between 99 and 100 times the frame neither formula has an answer: the nearer one is within
-    // a hundredth.
-    const double tolerance = size_ratio > 99 - 1e-9 && size_ratio < 100 + 1e-9 ? 0.0102 : 1e-12;
+    constexpr double tolerance = 1e-11;
     const Millimetres focal{dice.between(4, 600)};
     const Metres distance = distance_for(wanted, extent, focal);
     REQUIRE(to_millimetres(distance) > focal);
@@ -226,9 +230,10 @@ TEST_CASE("The circle of confusion by convention scales with the frame") {
   CHECK(conventional_circle_of_confusion({2 * 31.115}).value == 0.05);
 }
 
-SeeReport see_of(const Plan& plan, const Geometry& geometry, const Catalogue& library = {}) {
+SeeReport see_of(const Plan& plan, const Geometry& geometry, const Catalogue& library = {},
+                 const LensSet* set = nullptr) {
   const FrameReport frame = frame_report(plan.deliverable.frame_lines.front(), geometry, nullptr);
-  return see_report(plan, geometry, frame, library);
+  return see_report(plan, set, geometry, frame, library);
 }
 
 TEST_CASE("An anamorphic lens sees wider and deeper across than along") {
@@ -241,12 +246,49 @@ TEST_CASE("An anamorphic lens sees wider and deeper across than along") {
   CHECK(see.vertical_fov_deg == doctest::Approx(field_of_view({18.5}, {50}).value).epsilon(1e-14));
   CHECK(see.diagonal_fov_deg ==
         doctest::Approx(field_of_view({std::hypot(44, 18.5)}, {50}).value).epsilon(1e-14));
-  CHECK(see.mode_width_at_focus_m == doctest::Approx(44.0 / 5).epsilon(1e-14));
-  CHECK(see.mode_height_at_focus_m == doctest::Approx(18.5 / 5).epsilon(1e-14));
+  CHECK(see.mode_width_at_focus_m == doctest::Approx(44.0 * 9.95 / 50).epsilon(1e-14));
+  CHECK(see.mode_height_at_focus_m == doctest::Approx(18.5 * 9.95 / 50).epsilon(1e-14));
   // Across, focal length and tolerable blur are both halved: H is f^2/(N c s) + f/s, half as far.
   CHECK(see.horizontal_depth.hyperfocal_m ==
         doctest::Approx(see.depth.hyperfocal_m / 2).epsilon(1e-12));
   CHECK(see.horizontal_depth.near_m < see.depth.near_m);
+}
+
+TEST_CASE("The same blur on the screen, whatever the squeeze") {
+  // 20 x 17 mm behind a 2x lens is seen as 40 x 17: the circle is that of a spherical frame of 40 x
+  // 17, not of 20 x 17.
+  Plan plan;
+  plan.deliverable.frame_lines.front().aspect = Rational(40, 17);
+  const double squeezed = see_of(plan, plain_geometry(4000, 3400, 2)).circle_of_confusion_mm;
+  CHECK(squeezed == doctest::Approx(0.025 * std::hypot(40, 17) / 31.115).epsilon(1e-12));
+  const double spherical = see_of(plan, plain_geometry(8000, 3400)).circle_of_confusion_mm;
+  CHECK(spherical == doctest::Approx(squeezed).epsilon(1e-12));
+}
+
+TEST_CASE("An extender or a reducer multiplies focal length and stop") {
+  Plan plan;
+  plan.lens.focal_mm = 50;
+  plan.lens.f_number = 2.8;
+  plan.lens.extender = Rational(2);
+  const SeeReport longer = see_of(plan, plain_geometry(4992, 3744));
+  CHECK(longer.focal_mm == 100);
+  CHECK(longer.f_number == 5.6);
+  CHECK(longer.marked_focal_mm == 50);
+  plan.lens.extender = Rational(71, 100);
+  CHECK(see_of(plan, plain_geometry(4992, 3744)).focal_mm == doctest::Approx(35.5));
+  CHECK(see_of(plan, plain_geometry(4992, 3744)).f_number == doctest::Approx(1.988));
+}
+
+TEST_CASE("Widest stop and nearest focus are those of the listed lens, and only of a listed one") {
+  LensSet set;
+  set.lenses = {{.focal_mm = 50, .image_circle_mm = 40, .widest_t_stop = 2, .close_focus_m = 0.5}};
+  Plan plan;
+  plan.lens.focal_mm = 50;
+  const SeeReport listed = see_of(plan, plain_geometry(4992, 3744), {}, &set);
+  CHECK(listed.widest_stop == std::optional(2.0));
+  CHECK(listed.close_focus_m == std::optional(0.5));
+  plan.lens.focal_mm = 51;
+  CHECK_FALSE(see_of(plan, plain_geometry(4992, 3744), {}, &set).widest_stop.has_value());
 }
 
 TEST_CASE("A spherical lens has one depth") {
@@ -265,14 +307,14 @@ TEST_CASE("Wanted sizes ask how far and how long, and only when wanted") {
   const SeeReport nothing = see_of(plan, geometry);
   CHECK_FALSE(nothing.distance_for_wanted_width_m.has_value());
   CHECK_FALSE(nothing.focal_for_wanted_height_mm.has_value());
-  CHECK(nothing.width_at_focus_m == doctest::Approx(4).epsilon(1e-12));
+  CHECK(nothing.width_at_focus_m == doctest::Approx(3.98).epsilon(1e-12));
   plan.lens.wanted_width_m = 8;
   plan.lens.wanted_height_m = 4;
   const SeeReport see = see_of(plan, geometry);
-  CHECK(see.distance_for_wanted_width_m.value() == doctest::Approx(20).epsilon(1e-12));
-  CHECK(see.distance_for_wanted_height_m.value() == doctest::Approx(20).epsilon(1e-12));
-  CHECK(see.focal_for_wanted_width_mm.value() == doctest::Approx(25).epsilon(1e-12));
-  CHECK(see.focal_for_wanted_height_mm.value() == doctest::Approx(25).epsilon(1e-12));
+  CHECK(see.distance_for_wanted_width_m.value() == doctest::Approx(20.05).epsilon(1e-12));
+  CHECK(see.distance_for_wanted_height_m.value() == doctest::Approx(20.05).epsilon(1e-12));
+  CHECK(see.focal_for_wanted_width_mm.value() == doctest::Approx(10000.0 / 401).epsilon(1e-12));
+  CHECK(see.focal_for_wanted_height_mm.value() == doctest::Approx(10000.0 / 401).epsilon(1e-12));
 }
 
 Camera camera_with(std::string id, std::vector<SensorMode> modes) {
@@ -314,6 +356,26 @@ Plan plan_for_equivalents() {
   plan.format.mode = "full";
   plan.lens.focal_mm = 40;
   return plan;
+}
+
+TEST_CASE("A mode made for another squeeze has an answer for each lens") {
+  SensorMode squeezed = mode_of("squeezed", 24, 20);
+  squeezed.squeeze = Rational(2);
+  const Catalogue library = library_of({camera_with("a", {mode_of("full", 24, 18), squeezed})});
+  // By width 40 mm on 24 mm: a spherical lens of 40 mm, or a 2x lens of 80 mm.
+  const SeeReport spherical = see_of(plan_for_equivalents(), mode_24_by_18(), library);
+  REQUIRE(spherical.equivalent_focal.size() == 2);
+  CHECK(spherical.equivalent_focal[0].squeeze == 1);
+  CHECK(spherical.equivalent_focal[0].focal_mm == doctest::Approx(40).epsilon(1e-12));
+  CHECK(spherical.equivalent_focal[1].squeeze == 2);
+  CHECK(spherical.equivalent_focal[1].focal_mm == doctest::Approx(80).epsilon(1e-12));
+  // With the 2x lens the mode is made for there is one answer.
+  Geometry geometry = mode_24_by_18();
+  geometry.squeeze = 2;
+  const SeeReport same = see_of(plan_for_equivalents(), geometry, library);
+  REQUIRE(same.equivalent_focal.size() == 1);
+  CHECK(same.equivalent_focal[0].squeeze == 2);
+  CHECK(same.equivalent_focal[0].focal_mm == doctest::Approx(40).epsilon(1e-12));
 }
 
 TEST_CASE("The same view in other modes by width, height and diagonal") {

@@ -118,6 +118,9 @@ TEST_CASE("Hours to fill a tape of each generation, and the tape after it") {
     it.tape.write_bytes_per_s = std::llround(row.megabytes_per_s * 1e6);
     it.plan.store.tape_copies = 1;
     CHECK(it.report().tapes.least == 1);
+    // Written, and read back to verify it.
+    CHECK(it.report().tape_hours.least == doctest::Approx(2 * row.hours).epsilon(1e-9));
+    it.plan.store.verification = Verification::none;
     CHECK(it.report().tape_hours.least == doctest::Approx(row.hours).epsilon(1e-9));
     shoot_bytes(it, capacity + 1);
     CHECK(it.report().tapes.least == 2);
@@ -131,6 +134,7 @@ TEST_CASE("A tape is not written faster than the drive is read") {
   StoreFixture it;
   shoot_bytes(it, 1'000'000'000'000);
   it.drive.read_bytes_per_s = 100'000'000;
+  it.plan.store.verification = Verification::none;
   CHECK(it.report().tape_hours.least == doctest::Approx(1e4 / 3600));
   it.plan.store.drive_copies = 0;
   CHECK(it.report().tape_hours.least == doctest::Approx(1e12 / 360e6 / 3600));
@@ -156,7 +160,8 @@ TEST_CASE("No tape in the plan means no tape copies") {
                                     .link = it.link,
                                     .drive = it.drive,
                                     .tape = nullptr,
-                                    .checksum = it.checksum},
+                                    .checksum = it.checksum,
+                                    .film = false},
                                    it.width, it.height);
   REQUIRE(report.has_value());
   CHECK(report->tapes.most == 0);
@@ -167,9 +172,46 @@ TEST_CASE("No tape in the plan means no tape copies") {
 TEST_CASE("Upload takes the chosen share at the chosen speed") {
   StoreFixture it;
   shoot_bytes(it, 9'000'000'000'000);
+  it.plan.store.upload_what = UploadWhat::originals;
   it.plan.store.upload_share = 0.25;
   it.plan.store.upload_megabits_per_s = 500;
   CHECK(it.report().upload_hours.least == doctest::Approx(10));  // 18 Tbit at 0.5 Gbit/s
+}
+
+TEST_CASE("Proxies are uploaded at their own rate for every second of playing time") {
+  StoreFixture it;
+  shoot_bytes(it, 9'000'000'000'000);
+  it.set_rate(24);
+  it.plan.run.project_rate = 24;
+  it.codec.form = TableForm{{{it.width, it.height, {}, 1'000'000}}};
+  it.plan.shooting = {.days = 10, .units = 2, .recorded_hours_per_day = 1};
+  it.plan.store.proxy_megabits_per_s = 8;
+  it.plan.store.upload_megabits_per_s = 80;
+  const StoreReport report = it.report();  // 20 h of proxies, a tenth of the line
+  CHECK(report.playing_hours == doctest::Approx(20));
+  CHECK(report.upload_total_bytes.least == doctest::Approx(20 * 3600 * 1e6));
+  CHECK(report.upload_hours.least == doctest::Approx(2));
+}
+
+TEST_CASE("A scan fills no cards and is copied from none, but it is kept") {
+  StoreFixture it;
+  const auto result = store_report(it.plan,
+                                   {.codec = it.codec,
+                                    .container = it.container,
+                                    .card = it.card,
+                                    .link = it.link,
+                                    .drive = it.drive,
+                                    .tape = &it.tape,
+                                    .checksum = it.checksum,
+                                    .film = true},
+                                   it.width, it.height);
+  REQUIRE(result.has_value());
+  CHECK(result->no_cards);
+  CHECK(result->cards_in_all.most == 0);
+  CHECK(result->card_cost.most == 0);
+  CHECK(result->offload_hours_per_day.most == 0);
+  CHECK(result->shoot_total_bytes.least == it.report().shoot_total_bytes.least);
+  CHECK(result->drives.least == it.report().drives.least);
 }
 
 TEST_CASE("Money: cards for every camera, drives, tapes, the wrangler's hours, the upload") {
@@ -180,6 +222,7 @@ TEST_CASE("Money: cards for every camera, drives, tapes, the wrangler's hours, t
   it.tape.price = 80;
   it.plan.store.wrangler_price_per_hour = 36;
   it.plan.store.upload_price_per_terabyte = 5;
+  it.plan.store.upload_what = UploadWhat::originals;
   it.plan.store.upload_share = 0.5;
   it.plan.shooting = {.days = 10, .units = 2, .cameras_per_unit = 3, .recorded_hours_per_day = 1};
   const StoreReport report = it.report();

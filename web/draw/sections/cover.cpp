@@ -12,6 +12,7 @@ Panel cover_panel() {
       {"/lens/squeeze"},
       {"/choose/must_cover"},
       {"/lens/image_circle_mm", true},
+      {"/lens/extender", true},
   });
   return {.id = "cover",
           .title = "Cover",

@@ -102,6 +102,7 @@ void draw_notes(DrawContext& context, const Section& section, bool fine) {
   const float mark = 15 * context.theme.scale;
   const float left = mark + context.theme.space(2);
   for (const std::string& note : section.notes) {
+    if (note.starts_with(kAlways)) continue;
     const Severity severity = note.starts_with("Fine")      ? Severity::ok
                               : note.starts_with("Caution") ? Severity::caution
                                                             : Severity::fail;
@@ -241,6 +242,17 @@ void draw_welcome(DrawContext& context) {
                  0);
 }
 
+/// The cautions that hold for every plan, at the foot.
+void draw_standing(DrawContext& context) {
+  for (const Section& section : context.view.mirror.sections) {
+    for (const std::string& note : section.notes) {
+      if (!note.starts_with(kAlways)) continue;
+      take_space(context, 4);
+      draw_paragraph(context, TextStyle::caption, context.theme.colour.quiet, note, 0);
+    }
+  }
+}
+
 /// The control a person is at, though no finger is on it.
 std::string_view held_control(const PanelState& state) {
   if (state.typing) return state.typing->id;
@@ -300,6 +312,7 @@ void draw_column(DrawContext& context) {
   for (const Panel& panel : panels()) {
     if (&panel != lesson) draw_panel(context, panel);
   }
+  draw_standing(context);
   take_space(context, 10);
   static_cast<void>(take_row(std::max(1.0F, message_room(context))));
   state.anchor.leave(held_control(state));

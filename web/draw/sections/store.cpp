@@ -13,6 +13,10 @@ bool by_ratio(const Plan& plan, std::size_t /*line*/) {
   return plan.shooting.by == ShootingBy::ratio;
 }
 
+bool proxies_uploaded(const Plan& plan, std::size_t /*line*/) {
+  return plan.store.upload_what == UploadWhat::proxies;
+}
+
 }  // namespace
 
 Panel store_panel() {
@@ -25,6 +29,7 @@ Panel store_panel() {
       {"/shooting/units"},
       {"/store/drive_copies"},
       {"/store/tape_copies"},
+      {"/store/copy_places"},
       {"/shooting/by", true},
       {"/shooting/cameras_per_unit", true},
       {"/shooting/day_hours", true},
@@ -35,11 +40,19 @@ Panel store_panel() {
       {"/store/verification", true},
       {"/store/travel_minutes", true},
       {"/store/return_minutes", true},
+      {"/store/hold_hours", true},
+      {"/store/spare_cards", true},
       {"/store/container", true},
+      {"/store/upload_what", true},
+      {"/store/proxy_megabits_per_s", true, proxies_uploaded},
       {"/store/upload_megabits_per_s", true},
       {"/store/upload_share", true},
       {"/store/wrangler_price_per_hour", true},
       {"/store/upload_price_per_terabyte", true},
+      {"/film/magazine_feet", true},
+      {"/film/stock_price_per_foot", true},
+      {"/film/processing_price_per_foot", true},
+      {"/film/scanning_price_per_foot", true},
       {"/store/currency", true},
   });
   return {.id = "store",
