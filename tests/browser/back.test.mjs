@@ -2,8 +2,8 @@
 // (touch.test.mjs) and, here, in those that do not: by the history.
 import assert from 'node:assert/strict';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
-import { DEVICES, open_site, policy_violations, start } from './harness.mjs';
-import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './gestures.mjs';
+import { DEVICES, open_site, policy_violations, start } from './support/harness.mjs';
+import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
