@@ -157,6 +157,7 @@ function start_program(module, storage) {
     mirror: () => program.mirror(),
     frame_count: () => follower.frames,
     resting: () => frames.resting && !follower.timer,
+    address_waits: () => window.Module.host.addressWaits(),
   };
 }
 
