@@ -63,7 +63,7 @@ double aspect_after(const SensorMode& mode, Rational squeeze) {
 }  // namespace
 
 TEST_CASE("every row has a source and a name of its own") {
-  const auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] =
+  const auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers, commissions] =
       library();
   check_named(cameras);
   check_named(lens_sets);
