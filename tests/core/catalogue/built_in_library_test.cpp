@@ -63,8 +63,8 @@ double aspect_after(const SensorMode& mode, Rational squeeze) {
 }  // namespace
 
 TEST_CASE("every row has a source and a name of its own") {
-  const auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers] =
-      library();
+  const auto& [cameras, lens_sets, codecs, cards, links, drives, tapes, checksums, containers,
+               commissions] = library();
   check_named(cameras);
   check_named(lens_sets);
   check_named(codecs);
@@ -74,6 +74,7 @@ TEST_CASE("every row has a source and a name of its own") {
   check_named(tapes);
   check_named(checksums);
   check_named(containers);
+  check_named(commissions);
 }
 
 TEST_CASE(

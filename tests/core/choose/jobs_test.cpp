@@ -21,20 +21,20 @@ namespace {
 
 /// What is expected of a job; `what` and `of` are patterns of formats ("alder/*/as-read/bayer-*").
 enum class Expect {
-  first,         ///< The first matches `what`.
-  not_first,     ///< The first does not match `what`.
-  above,         ///< The best that matches `what` stands above the best that matches `of`.
-  accepted,      ///< Something that matches `what` passes.
-  rejected,      ///< Nothing that matches `what` passes; each misses the requirement `of`.
-  caution,       ///< Everything that passes and matches `what` carries the caution `of`.
-  no_caution,    ///< The first carries no caution.
-  nothing,       ///< Nothing passes.
-  something,     ///< Something passes.
-  binds,         ///< The requirement `what`, or "size", is among the two that bind most.
-  plan_misses,   ///< The plan's own format misses the requirement `what`.
-  plan_meets,    ///< The plan's own format misses nothing.
-  noted,         ///< The report fails or warns of the topic `what`.
-  not_noted,     ///< It does not.
+  first,        ///< The first matches `what`.
+  not_first,    ///< The first does not match `what`.
+  above,        ///< The best that matches `what` stands above the best that matches `of`.
+  accepted,     ///< Something that matches `what` passes.
+  rejected,     ///< Nothing that matches `what` passes; each misses the requirement `of`.
+  caution,      ///< Everything that passes and matches `what` carries the caution `of`.
+  no_caution,   ///< The first carries no caution.
+  nothing,      ///< Nothing passes.
+  something,    ///< Something passes.
+  binds,        ///< The requirement `what`, or "size", is among the two that bind most.
+  plan_misses,  ///< The plan's own format misses the requirement `what`.
+  plan_meets,   ///< The plan's own format misses nothing.
+  noted,        ///< The report fails or warns of the topic `what`.
+  not_noted,    ///< It does not.
 };
 
 struct Expectation {

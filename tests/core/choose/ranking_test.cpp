@@ -129,11 +129,11 @@ TEST_CASE("a rejected format lists every reason, each with its shortfall") {
   plan.choose.min_room_percent = 4;
   const RankedFormat format = only_format(plan, catalogue);
   CHECK_FALSE(format.accepted);
-  CHECK(reasons(format) ==
-        std::vector{Requirement::cover, Requirement::photosites, Requirement::raster_width,
-                    Requirement::room, Requirement::desqueeze, Requirement::mode_rate,
-                    Requirement::recording_rate, Requirement::card_speed,
-                    Requirement::card_minutes});
+  CHECK(reasons(format) == std::vector{Requirement::cover, Requirement::photosites,
+                                       Requirement::raster_width, Requirement::room,
+                                       Requirement::desqueeze, Requirement::mode_rate,
+                                       Requirement::recording_rate, Requirement::card_speed,
+                                       Requirement::card_minutes});
   // A 1.5x lens makes the 2:1 frame 4:3 on the sensor: all of 4000 x 3000, diagonal 30 mm.
   CHECK(margin_of(format, Requirement::cover) == doctest::Approx(-5));
   CHECK(margin_of(format, Requirement::photosites) == -1);
@@ -491,8 +491,7 @@ TEST_CASE("adding or removing formats moves no other, and changes nothing of any
   for (int round = 0; round < 20; ++round) {
     Catalogue catalogue = random_catalogue(random, 200);
     Plan plan = random_plan(random, catalogue);
-    while (plan.format.camera == catalogue.cameras.back().id ||
-           catalogue.cameras.size() < 3) {
+    while (plan.format.camera == catalogue.cameras.back().id || catalogue.cameras.size() < 3) {
       plan = random_plan(random, catalogue);
     }
     const std::string last = catalogue.cameras.back().id;
@@ -513,10 +512,9 @@ TEST_CASE("only the proportions of one's own weights count") {
     const auto order = order_of(rank(plan, catalogue));
     for (const double scale : {0.5, 0.25}) {
       Plan scaled = plan;
-      for (double* weight :
-           {&scaled.choose.weight_area, &scaled.choose.weight_pixels,
-            &scaled.choose.weight_fidelity, &scaled.choose.weight_speed,
-            &scaled.choose.weight_data}) {
+      for (double* weight : {&scaled.choose.weight_area, &scaled.choose.weight_pixels,
+                             &scaled.choose.weight_fidelity, &scaled.choose.weight_speed,
+                             &scaled.choose.weight_data}) {
         *weight *= scale;
       }
       CHECK(order_of(rank(scaled, catalogue)) == order);

@@ -43,7 +43,8 @@ TEST_CASE("the ranking as JSON holds every figure with its unit, and changes whe
   for (const RankedFormat& row : ranking.formats) {
     changes.push_back(smallest_changes(with_mandate(), two_cameras(), row.format));
   }
-  const Json json = Json::parse(ranking_to_json(with_mandate(), ranking, ranking.formats, changes, {}));
+  const Json json =
+      Json::parse(ranking_to_json(with_mandate(), ranking, ranking.formats, changes, {}));
   CHECK(json["considered"] == 2);
   CHECK(json["accepted"] == 1);
   CHECK(json["rejected"] == 1);
@@ -172,8 +173,7 @@ TEST_CASE("a reason says what there is, what is needed and how much is short, ne
        "Image circle: 28.20 mm, 31.10 mm needed; 1.45 mm short at the corner"},
       {Requirement::photosites, 2346202.4, 8294400,
        "Photosites: 2 346 202, 8 294 400 needed; 5 948 198 short"},
-      {Requirement::upscaling, 1.98, 1.12,
-       "Upscaling: 1.980 x, at most 1.120 x; 0.860 x too much"},
+      {Requirement::upscaling, 1.98, 1.12, "Upscaling: 1.980 x, at most 1.120 x; 0.860 x too much"},
       {Requirement::chroma, 0, 1, "Chroma: 4:2:0, 4:2:2 needed"},
       {Requirement::sensor_raw, 0, 1, "Raw of the sensor: a picture, raw needed"},
       {Requirement::desqueeze, 2, 1,

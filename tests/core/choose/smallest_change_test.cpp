@@ -133,7 +133,8 @@ TEST_CASE("a codec with a table of rates is offered the nearest rate in it") {
         lines({"Sensor rate: 30 fps instead of 24 fps"}));
 }
 
-TEST_CASE("too few photosites inside the line: less protection, or fewer required, or no commission") {
+TEST_CASE(
+    "too few photosites inside the line: less protection, or fewer required, or no commission") {
   Plan plan = small_plan();
   plan.deliverable.frame_lines.front().protection = Rational(1, 10);
   plan.commission.terms.counted_on = CountedOn::frame;

@@ -396,9 +396,8 @@ std::vector<Report> varied_reports() {
   bad.cover.interpolated = true;
   bad.cover.frame.covered = bad.cover.protected_area.covered = bad.cover.mode.covered = false;
   bad.see.magnification = 0.2;
-  for (const Requirement requirement :
-       {Requirement::photosites, Requirement::raster_width, Requirement::push_in,
-        Requirement::room}) {
+  for (const Requirement requirement : {Requirement::photosites, Requirement::raster_width,
+                                        Requirement::push_in, Requirement::room}) {
     bad.commission.findings.set(requirement, {.have = 3, .need = 4, .met = Met::missed});
   }
   bad.commission.findings.set(Requirement::intra, {.need = 1, .met = Met::not_known});

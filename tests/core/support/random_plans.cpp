@@ -200,6 +200,8 @@ Catalogue random_library(Dice& dice) {
   library.tapes.push_back(random_row<Tape>(dice, "own-tape"));
   library.checksums.push_back(random_row<Checksum>(dice, "own-checksum"));
   library.containers.push_back(random_row<Container>(dice, "own-container"));
+  library.commissions.push_back(random_row<Commission>(dice, "own-commission"));
+  if (dice.one_in(2)) library.commissions.back().rates = {24, Rational(24000, 1001)};
   return library;
 }
 
