@@ -44,7 +44,13 @@ void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape, float abov
   by_person_ = false;
   if (ImGuiWindow* last = window()) {
     by_person_ = asked_for(*last) && !ours_;
-    if (by_person_) give_back_room(*last);
+    if (by_person_) {
+      // As the window was when it was asked: its height may be another one now.
+      last->ScrollTarget.y = scroll();
+      last->ScrollTargetCenterRatio.y = 0;
+      last->ScrollTargetEdgeSnapDist.y = 0;
+      give_back_room(*last);
+    }
   }
   ours_ = false;
   const RectPx before = std::exchange(box_, box);
@@ -57,7 +63,8 @@ void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape, float abov
       row.top = box.y + share * box.height;
     }
   }
-  if (shape != last && before.height > 0) carry_over();
+  const bool other_end = std::abs(shape.low - last.low) >= 1;
+  if ((anew || other_end) && before.height > 0) carry_over();
   above_ = above;
   ImGui::SetNextWindowContentSize({0, above_ + head_ + content_ + tail_});
 }

@@ -1,6 +1,7 @@
 #include "web/draw/sections/draw_section.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "core/plan/frame_line_pointer.h"
@@ -204,6 +205,16 @@ bool rests_out_of_sight(DrawContext& context, const Panel& panel, float top) {
   return false;
 }
 
+/// Brings the section that was asked for to the top of the column. What stands above gives way in
+/// the next layout, and then there is a little more to go.
+void follow_jump(DrawContext& context, float top) {
+  const float away = top - context.layout.column.y;
+  const bool at_end = away > 0 && ImGui::GetScrollY() >= ImGui::GetScrollMaxY();
+  // Asked for also where it is already: what was touched before is left behind.
+  ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
+  if (std::abs(away) < 1 || at_end) context.state.jump.clear();
+}
+
 /// What this is for, for somebody who has never seen it; stays until the app is opened again.
 void draw_welcome(DrawContext& context) {
   if (!context.state.first_visit || !context.state.lesson.empty()) return;
@@ -227,10 +238,7 @@ void draw_panel(DrawContext& context, const Panel& panel) {
   if (section == nullptr) return;
   const float top = ImGui::GetCursorScreenPos().y;
   if (rests_out_of_sight(context, panel, top)) return;
-  if (context.state.jump == panel.id) {
-    ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
-    context.state.jump.clear();
-  }
+  if (context.state.jump == panel.id) follow_jump(context, top);
   context.state.anchor.section(panel.id);
   ImGui::PushID(panel.id.data(), panel.id.data() + panel.id.size());
   take_space(context, 5);
