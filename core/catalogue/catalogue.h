@@ -39,8 +39,22 @@ struct SensorMode {
   double width_mm = 0;  ///< From the pitch, or from the standard for a film aperture.
   double height_mm = 0;
   std::optional<Rational> max_rate;   ///< Frames per second; nothing when unlimited (film scans).
+  std::optional<Rational> squeeze;    ///< Of the lens that the mode is shaped for; nothing: any.
+  bool binned = false;                ///< Photosites are joined before they are read.
   std::vector<Recording> recordings;  ///< At least one.
   friend bool operator==(const SensorMode&, const SensorMode&) = default;
+};
+
+/// What a camera records on.
+enum class Medium { digital, film };
+
+/// How film runs through a camera; nothing of it for a digital one, or where it is not known.
+struct FilmGauge {
+  std::optional<double> gauge_mm;                      ///< Width of the film: 35; Super 8 is 8.
+  std::optional<std::int64_t> perforations_per_frame;  ///< Pulled down for each frame.
+  std::optional<Rational> frames_per_foot;
+  std::string source;
+  friend bool operator==(const FilmGauge&, const FilmGauge&) = default;
 };
 
 /// A camera, or a film aperture by its standard.
@@ -52,7 +66,12 @@ struct Camera {
   std::int64_t height_photosites = 0;
   double width_mm = 0;
   double height_mm = 0;
-  std::vector<SensorMode> modes;  ///< At least one, none larger than the sensor.
+  Medium medium = Medium::digital;
+  FilmGauge film = {};
+  std::optional<Rational> max_rate;   ///< The camera's own ceiling, below which its modes' stand.
+  std::optional<double> read_out_ms;  ///< From the first row of the whole sensor to the last.
+  std::vector<std::string> media;     ///< Kinds of cards it takes (Card::kind); empty: not known.
+  std::vector<SensorMode> modes;      ///< At least one, none larger than the sensor.
   friend bool operator==(const Camera&, const Camera&) = default;
 };
 
@@ -71,6 +90,9 @@ struct LensSet {
   std::string name;
   std::string source;
   Rational squeeze = 1;
+  /// Factors of the extenders (above 1) and reducers (below) that go with the set: focal length,
+  /// image circle and stop are all multiplied by it.
+  std::vector<Rational> extenders;
   std::vector<Lens> lenses;  ///< At least one.
   friend bool operator==(const LensSet&, const LensSet&) = default;
 };
@@ -80,6 +102,8 @@ struct Card {
   std::string id;
   std::string name;
   std::string source;
+  /// What fits where (an id: "sd"), matched with Camera::media; may be empty.
+  std::string kind = {};
   std::int64_t capacity_bytes = 0;
   Rational usable_share = 1;  ///< Share of the capacity that takes footage, above 0 to 1.
   /// Speed that holds until the card is full. With a standard's class this is the guaranteed

@@ -135,8 +135,21 @@ void check_mode_fits(const SensorMode& mode, const Camera& camera, const JsonPat
   check("height_mm", mode.height_mm, camera.height_mm, kSizeTolerance);
 }
 
+/// Kinds of cards: ids, each once.
+void check_media(const Camera& camera, const JsonPath& path, Problems& problems) {
+  const std::vector<std::string_view> kinds(camera.media.begin(), camera.media.end());
+  for (std::size_t i = 0; i < kinds.size(); ++i) {
+    if (is_id(kinds[i])) continue;
+    add_problem(problems, path.item(i), in_quotes(kinds[i]), "an id");
+  }
+  for_each_repeated(kinds, [&](std::size_t index) {
+    add_problem(problems, path.item(index), in_quotes(kinds[index]), "each kind of card once");
+  });
+}
+
 void check_camera(const Camera& camera, const CodecIds& codecs, const JsonPath& path,
                   Problems& problems) {
+  check_media(camera, path.member("media"), problems);
   const JsonPath modes = path.member("modes");
   check_not_empty(camera.modes.empty(), modes, "at least one sensor mode", problems);
   check_rows(camera.modes, modes, problems, [&](const SensorMode& mode, const JsonPath& at) {
@@ -150,7 +163,25 @@ void check_camera(const Camera& camera, const CodecIds& codecs, const JsonPath& 
   });
 }
 
+/// Factors that change something, each once.
+void check_extenders(const LensSet& set, const JsonPath& path, Problems& problems) {
+  for (std::size_t i = 0; i < set.extenders.size(); ++i) {
+    const FieldValue factor = set.extenders[i];
+    const auto begin = set.extenders.begin();
+    const auto here = begin + static_cast<std::ptrdiff_t>(i);
+    const bool repeated = std::find(begin, here, *here) != here;
+    if (!value_accepted(extender_spec(), factor)) {
+      add_problem(problems, path.item(i), shown_value(extender_spec(), factor),
+                  accepted_values(extender_spec()));
+    } else if (*here == Rational(1) || repeated) {
+      add_problem(problems, path.item(i), shown_value(extender_spec(), factor),
+                  "a factor that is not 1, each once");
+    }
+  }
+}
+
 void check_lens_set(const LensSet& set, const JsonPath& path, Problems& problems) {
+  check_extenders(set, path.member("extenders"), problems);
   const JsonPath list = path.member("lenses");
   check_not_empty(set.lenses.empty(), list, "at least one lens", problems);
   for (std::size_t i = 0; i < set.lenses.size(); ++i) {

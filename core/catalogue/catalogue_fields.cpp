@@ -62,6 +62,31 @@ constexpr FieldSpec kTableRate = of_kind(FieldKind::rate, rate("", "Frame rate")
 constexpr FieldSpec kPitch =
     of_kind(FieldKind::decimal, number("/pitch_um", "Photosite pitch", "um", Rational(1, 2), 100));
 
+constexpr ChoiceName kChromas[] = {
+    {"4:2:0", "4:2:0"}, {"4:2:2", "4:2:2"}, {"4:4:4", "4:4:4"}, {"raw", "Raw of the sensor"}};
+constexpr ChoiceName kMedia[] = {{"digital", "Digital"}, {"film", "Film"}};
+
+constexpr FieldSpec choice(std::string_view pointer, std::string_view label,
+                           std::span<const ChoiceName> choices) {
+  return {.pointer = pointer, .label = label, .choices = choices};
+}
+constexpr FieldSpec flag(std::string_view pointer, std::string_view label) {
+  return {.pointer = pointer, .label = label};
+}
+constexpr FieldSpec optional_text(std::string_view pointer, std::string_view label,
+                                  std::int64_t bytes) {
+  return {.pointer = pointer, .label = label, .high = bytes};
+}
+
+constexpr FieldSpec kCardKind = {.pointer = "/kind",
+                                 .label = "Kind of card",
+                                 .kind = FieldKind::id,
+                                 .optional = true,
+                                 .ids = IdList::card_kind};
+constexpr FieldSpec kExtender =
+    of_kind(FieldKind::fraction,
+            fraction("", "Factor of an extender or reducer", "x", Rational(1, 4), 4, 4000, 1000));
+
 constexpr std::array kCamera = {
     field<&Camera::id>(id_spec()),
     field<&Camera::name>(name_spec()),
@@ -70,6 +95,18 @@ constexpr std::array kCamera = {
     field<&Camera::height_photosites>(side("/height_photosites", "Sensor height", 16)),
     field<&Camera::width_mm>(millimetres("/width_mm", "Sensor width")),
     field<&Camera::height_mm>(millimetres("/height_mm", "Sensor height")),
+    field<&Camera::medium>(choice("/medium", "Records on", kMedia)),
+    field<&Camera::film, &FilmGauge::gauge_mm>(
+        number("/film/gauge_mm", "Film gauge", "mm", 1, 200)),
+    field<&Camera::film, &FilmGauge::perforations_per_frame>(
+        number("/film/perforations_per_frame", "Perforations for a frame", "", 1, 100)),
+    field<&Camera::film, &FilmGauge::frames_per_foot>(
+        fraction("/film/frames_per_foot", "Frames in a foot", "", 1, 1000, 1'000'000, 1000)),
+    field<&Camera::film, &FilmGauge::source>(
+        optional_text("/film/source", "Source of the film's figures", 300)),
+    field<&Camera::max_rate>(rate("/max_rate", "Highest rate of the camera")),
+    field<&Camera::read_out_ms>(
+        above_low(number("/read_out_ms", "Read-out of the whole sensor", "ms", 0, 1000))),
 };
 constexpr std::array kSensorMode = {
     field<&SensorMode::id>(id_spec()),
@@ -79,6 +116,8 @@ constexpr std::array kSensorMode = {
     field<&SensorMode::width_mm>(millimetres("/width_mm", "Mode width")),
     field<&SensorMode::height_mm>(millimetres("/height_mm", "Mode height")),
     field<&SensorMode::max_rate>(rate("/max_rate", "Highest rate of the mode")),
+    field<&SensorMode::squeeze>(squeeze("/squeeze", "Shaped for a squeeze of")),
+    field<&SensorMode::binned>(flag("/binned", "Photosites joined")),
 };
 constexpr std::array kRecording = {
     field<&Recording::id>(id_spec()),
@@ -105,6 +144,15 @@ constexpr std::array kCodec = {
     field<&Codec::id>(id_spec()),
     field<&Codec::name>(name_spec()),
     field<&Codec::source>(source_spec()),
+    field<&Codec::facts, &CodecFacts::bit_depth>(
+        number("/facts/bit_depth", "Bit depth", "bit", 1, 32)),
+    field<&Codec::facts, &CodecFacts::chroma>(choice("/facts/chroma", "Chroma", kChromas)),
+    field<&Codec::facts, &CodecFacts::lossless>(flag("/facts/lossless", "Lossless")),
+    field<&Codec::facts, &CodecFacts::intra>(flag("/facts/intra", "Every frame coded by itself")),
+    field<&Codec::facts, &CodecFacts::plays_at_once>(
+        flag("/facts/plays_at_once", "Plays at once in an edit suite")),
+    field<&Codec::facts, &CodecFacts::facts_source>(
+        optional_text("/facts/source", "Source of these facts", 300)),
 };
 constexpr std::array kPackedForm = {
     field<&PackedForm::block_pixels>(number("/block_pixels", "Pixels in a block", "", 1, 4096)),
@@ -156,6 +204,7 @@ constexpr std::array kCard = {
     field<&Card::id>(id_spec()),
     field<&Card::name>(name_spec()),
     field<&Card::source>(source_spec()),
+    field<&Card::kind>(kCardKind),
     field<&Card::capacity_bytes>(capacity()),
     field<&Card::usable_share>(
         above_low(fraction("/usable_share", "Usable share", "", 0, 1, 10'000, 10'000))),
@@ -204,16 +253,22 @@ constexpr std::array kContainer = {
                "bytes", 0, kBillion)),
 };
 
-WIDEGATE_EVERY_MEMBER(Camera, kCamera.size(), 1, id, name, source, width_photosites,
-                      height_photosites, width_mm, height_mm, modes);
+WIDEGATE_EVERY_MEMBER(Camera, rows_of<Camera>(kCamera), 3, id, name, source, width_photosites,
+                      height_photosites, width_mm, height_mm, medium, film, max_rate, read_out_ms,
+                      media, modes);
+WIDEGATE_EVERY_MEMBER(FilmGauge, rows_of<FilmGauge>(kCamera), 0, gauge_mm, perforations_per_frame,
+                      frames_per_foot, source);
 WIDEGATE_EVERY_MEMBER(SensorMode, kSensorMode.size(), 1, id, name, width_photosites,
-                      height_photosites, width_mm, height_mm, max_rate, recordings);
+                      height_photosites, width_mm, height_mm, max_rate, squeeze, binned,
+                      recordings);
 WIDEGATE_EVERY_MEMBER(Recording, kRecording.size(), 1, id, name, width_pixels, height_pixels,
                       desqueeze, max_rate, codecs);
-WIDEGATE_EVERY_MEMBER(LensSet, kLensSet.size(), 1, id, name, source, squeeze, lenses);
+WIDEGATE_EVERY_MEMBER(LensSet, kLensSet.size(), 2, id, name, source, squeeze, extenders, lenses);
 WIDEGATE_EVERY_MEMBER(Lens, kLens.size(), 0, focal_mm, image_circle_mm, widest_t_stop,
                       close_focus_m);
-WIDEGATE_EVERY_MEMBER(Codec, kCodec.size(), 1, id, name, source, form);
+WIDEGATE_EVERY_MEMBER(Codec, rows_of<Codec>(kCodec), 2, id, name, source, form, facts);
+WIDEGATE_EVERY_MEMBER(CodecFacts, rows_of<CodecFacts>(kCodec), 0, bit_depth, chroma, lossless,
+                      intra, plays_at_once, facts_source);
 WIDEGATE_EVERY_MEMBER(PackedForm, kPackedForm.size(), 0, block_pixels, block_bytes,
                       row_multiple_bytes, row_extra_bytes, frame_extra_bytes);
 WIDEGATE_EVERY_MEMBER(RatioForm, kRatioForm.size(), 0, bits_per_pixel, ratio);
@@ -227,7 +282,7 @@ WIDEGATE_EVERY_MEMBER(TableForm::Row, kTableRow.size(), 1, width_pixels, height_
 WIDEGATE_EVERY_MEMBER(BitRateForm, kBitRateForm.size(), 0, bits_per_s);
 WIDEGATE_EVERY_MEMBER(MeasuredForm, kMeasuredForm.size(), 0, bytes, frames, width_pixels,
                       height_pixels);
-WIDEGATE_EVERY_MEMBER(Card, kCard.size(), 0, id, name, source, capacity_bytes, usable_share,
+WIDEGATE_EVERY_MEMBER(Card, kCard.size(), 0, id, name, source, kind, capacity_bytes, usable_share,
                       write_bytes_per_s, read_bytes_per_s, guarantee, price);
 WIDEGATE_EVERY_MEMBER(Link, kLink.size(), 0, id, name, source, payload_bytes_per_s);
 WIDEGATE_EVERY_MEMBER(Drive, kDrive.size(), 0, id, name, source, capacity_bytes, write_bytes_per_s,
@@ -323,5 +378,7 @@ std::span<const Field<TableForm>> row_fields() {
 
 const FieldSpec& table_rate_spec() { return kTableRate; }
 const FieldSpec& pitch_spec() { return kPitch; }
+const FieldSpec& card_kind_spec() { return kCardKind; }
+const FieldSpec& extender_spec() { return kExtender; }
 
 }  // namespace widegate

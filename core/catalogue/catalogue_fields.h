@@ -67,4 +67,9 @@ static_assert(std::size(kFormKeys) == std::variant_size_v<CodecForm>);
 /// What a pitch in micrometres, given in place of millimetres or photosites, accepts.
 [[nodiscard]] const FieldSpec& pitch_spec();
 
+/// What an item of Camera::media accepts (as a card's kind, which may also be empty), and an item
+/// of LensSet::extenders, which is not 1 either.
+[[nodiscard]] const FieldSpec& card_kind_spec();
+[[nodiscard]] const FieldSpec& extender_spec();
+
 }  // namespace widegate

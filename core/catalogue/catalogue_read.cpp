@@ -1,11 +1,13 @@
 #include "core/catalogue/catalogue_object.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
 #include "core/base/number_text.h"
 #include "core/base/plain_text.h"
 #include "core/catalogue/catalogue_fields.h"
+#include "core/catalogue/renamed_ids.h"
 #include "core/field/field_json.h"
 
 namespace widegate {
@@ -20,11 +22,22 @@ struct At {
   Problems& problems;
 };
 
+/// True when the pointer leads into a part of its row: "/facts/chroma" into "/facts".
+bool leads_into(std::string_view pointer, std::string_view part) {
+  return pointer.size() > part.size() && pointer.starts_with(part) && pointer[part.size()] == '/';
+}
+
+/// The keys of a row ("" as its part), or of a part of it.
 template <class Row>
-std::string known_keys(std::string_view lists) {
+std::string known_keys(std::string_view part, std::string_view lists) {
   std::string keys;
+  std::string_view last;
   for (const Field<Row>& info : row_fields<Row>()) {
-    keys += (keys.empty() ? "" : ", ") + std::string(info.pointer.substr(1));
+    if (!leads_into(info.pointer, part)) continue;
+    std::string_view key = info.pointer.substr(part.size() + 1);
+    key = key.substr(0, key.find('/'));
+    if (key != last) keys += (keys.empty() ? "" : ", ") + std::string(key);
+    last = key;
   }
   if (lists.empty()) return keys;
   return keys.empty() ? std::string(lists) : keys + ", " + std::string(lists);
@@ -48,25 +61,46 @@ class Seen {
   std::uint32_t bits_ = 0;
 };
 
-/// Reads the scalars of a row; every other member goes to `other(key, value, path)`, which returns
-/// false for a key it does not know. `lists` names the keys it does.
+/// For what holds scalars only: knows no other key.
+struct NothingElse {
+  bool operator()(std::string_view, const Json&, const JsonPath&) const { return false; }
+};
+
+/// Reads the scalars of a part of a row ("" for the row itself) and of the parts below it.
+/// Everything else goes to `other(key, value, path)`, which returns false for a key it does not
+/// know.
 template <class Row, class Other>
-Seen<Row> read_members(Row& row, const Json& json, At at, std::string_view lists, Other other) {
+void read_part(Row& row, Seen<Row>& seen, const std::string& part, const Json& json, At at,
+               std::string_view lists, Other other) {
   const auto fields = row_fields<Row>();
-  Seen<Row> seen;
   for (const auto& member : json.items()) {
     const JsonPath path = at.path.member(member.key());
+    const std::string pointer = part + "/" + member.key();
     std::size_t index = 0;
-    while (index < fields.size() && fields[index].pointer.substr(1) != member.key()) ++index;
+    while (index < fields.size() && fields[index].pointer != pointer) ++index;
     if (index == fields.size()) {
       if (other(std::string_view(member.key()), member.value(), path)) continue;
-      add_unknown_key(at.problems, path, member.value(), known_keys<Row>(lists));
+      if (std::any_of(fields.begin(), fields.end(),
+                      [&](const Field<Row>& info) { return leads_into(info.pointer, pointer); })) {
+        if (is_object(member.value(), path, at.problems)) {
+          read_part(row, seen, pointer, member.value(), At{path, at.problems}, "", NothingElse());
+        }
+        continue;
+      }
+      add_unknown_key(at.problems, path, member.value(), known_keys<Row>(part, lists));
       continue;
     }
     seen.add(index);
     const auto value = value_from_json(fields[index], member.value(), path, at.problems);
     if (value) fields[index].write(row, 0, *value);
   }
+}
+
+/// Reads the scalars of a row; every other member goes to `other`. `lists` names the keys it knows.
+template <class Row, class Other>
+Seen<Row> read_members(Row& row, const Json& json, At at, std::string_view lists, Other other) {
+  Seen<Row> seen;
+  read_part(row, seen, "", json, at, lists, other);
   return seen;
 }
 
@@ -102,8 +136,7 @@ bool read_list(std::vector<Row>& rows, const Json& json, At at, Read read) {
 /// Rows and forms that hold scalars only.
 template <class Row>
 void read_row(Row& row, const Json& json, At at) {
-  const auto none = [](std::string_view, const Json&, const JsonPath&) { return false; };
-  check_missing(row, read_members(row, json, at, "", none), at);
+  check_missing(row, read_members(row, json, at, "", NothingElse()), at);
 }
 
 void read_ids(std::vector<std::string>& ids, const Json& json, At at) {
@@ -210,10 +243,11 @@ void read_row(Camera& camera, const Json& json, At at) {
   const Json* modes = nullptr;
   const auto other = [&](std::string_view key, const Json& value, const JsonPath& path) {
     if (key == "pitch_um") pitch_um = read_pitch(value, path, at.problems);
+    if (key == "media") read_ids(camera.media, value, {path, at.problems});
     if (key == "modes") modes = &value;
-    return key == "pitch_um" || key == "modes";
+    return key == "pitch_um" || key == "media" || key == "modes";
   };
-  const auto seen = read_members(camera, json, at, "pitch_um, modes", other);
+  const auto seen = read_members(camera, json, at, "pitch_um, media, modes", other);
   complete_size(camera, seen, pitch_um, at);
   check_missing(camera, seen, at, ", or pitch_um in its place");
   check_list(modes != nullptr, at, "modes");
@@ -224,29 +258,36 @@ void read_row(Camera& camera, const Json& json, At at) {
       [&](SensorMode& mode, const Json& item, At below) { read_row(mode, item, camera, below); });
 }
 
+/// Numbers of one kind; what is none of them is a problem.
+void read_numbers(std::vector<Rational>& numbers, const FieldSpec& spec, const Json& json, At at) {
+  if (!is_list(json, at.path, at.problems)) return;
+  for (std::size_t i = 0; i < json.size(); ++i) {
+    const auto value = value_from_json(spec, json[i], at.path.item(i), at.problems);
+    if (value) numbers.push_back(std::get<Rational>(*value));
+  }
+}
+
 void read_row(LensSet& set, const Json& json, At at) {
   bool lenses = false;
   const auto list = [&](std::string_view key, const Json& value, const JsonPath& path) {
+    if (key == "extenders") {
+      read_numbers(set.extenders, extender_spec(), value, {path, at.problems});
+      return true;
+    }
     if (key != "lenses") return false;
     return lenses = read_list(
                set.lenses, value, At{path, at.problems},
                [](Lens& lens, const Json& item, At below) { read_row(lens, item, below); });
   };
-  check_missing(set, read_members(set, json, at, "lenses", list), at);
+  check_missing(set, read_members(set, json, at, "extenders, lenses", list), at);
   check_list(lenses, at, "lenses");
-}
-
-void read_rates(std::vector<Rational>& rates, const Json& json, At at) {
-  if (!is_list(json, at.path, at.problems)) return;
-  for (std::size_t i = 0; i < json.size(); ++i) {
-    const auto value = value_from_json(table_rate_spec(), json[i], at.path.item(i), at.problems);
-    if (value) rates.push_back(std::get<Rational>(*value));
-  }
 }
 
 void read_row(TableForm::Row& row, const Json& json, At at) {
   const auto list = [&](std::string_view key, const Json& value, const JsonPath& path) {
-    if (key == "rates") read_rates(row.rates, value, {path, at.problems});
+    if (key == "rates") {
+      read_numbers(row.rates, table_rate_spec(), value, {path, at.problems});
+    }
     return key == "rates";
   };
   check_missing(row, read_members(row, json, at, "rates", list), at);
@@ -325,6 +366,7 @@ Catalogue catalogue_from_object(const Json& object, std::string_view version_key
     });
     if (!known) add_unknown_key(problems, at, member.value(), kListKeys);
   }
+  use_current_ids(catalogue);
   return catalogue;
 }
 

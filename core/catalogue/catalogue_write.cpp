@@ -7,15 +7,26 @@
 namespace widegate {
 namespace {
 
+/// Scalars by their keys; of a part of a row only what differs from a new row, so that a part that
+/// says nothing is not there.
 template <class Row>
 Json scalars_to_object(const Row& row) {
   Json object = Json::object();
+  const Row fresh;
   for (const Field<Row>& info : row_fields<Row>()) {
     const FieldValue value = info.read(row, 0);
     if (std::holds_alternative<std::monostate>(value)) continue;
-    object[std::string(info.pointer.substr(1))] = value_to_json(info, value);
+    const bool in_part = info.pointer.find('/', 1) != std::string_view::npos;
+    if (in_part && value == info.read(fresh, 0)) continue;
+    object[Json::json_pointer(std::string(info.pointer))] = value_to_json(info, value);
   }
   return object;
+}
+
+Json numbers_to_json(const FieldSpec& spec, const std::vector<Rational>& numbers) {
+  Json list = Json::array();
+  for (const Rational number : numbers) list.push_back(value_to_json(spec, number));
+  return list;
 }
 
 template <class Row>
@@ -40,21 +51,21 @@ Json row_to_json(const SensorMode& row) {
 
 Json row_to_json(const Camera& row) {
   Json object = scalars_to_object(row);
+  if (!row.media.empty()) object["media"] = row.media;
   object["modes"] = list_to_json(row.modes);
   return object;
 }
 
 Json row_to_json(const LensSet& row) {
   Json object = scalars_to_object(row);
+  if (!row.extenders.empty()) object["extenders"] = numbers_to_json(extender_spec(), row.extenders);
   object["lenses"] = list_to_json(row.lenses);
   return object;
 }
 
 Json row_to_json(const TableForm::Row& row) {
   Json object = scalars_to_object(row);
-  if (row.rates.empty()) return object;
-  Json& rates = object["rates"] = Json::array();
-  for (const Rational rate : row.rates) rates.push_back(value_to_json(table_rate_spec(), rate));
+  if (!row.rates.empty()) object["rates"] = numbers_to_json(table_rate_spec(), row.rates);
   return object;
 }
 

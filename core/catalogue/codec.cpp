@@ -81,6 +81,24 @@ MaybeBytes frame_bytes(const MeasuredForm& form, const Raster& raster) {
 
 }  // namespace
 
+std::optional<bool> is_sensor_raw(const CodecFacts& facts) {
+  return facts.chroma ? std::optional(*facts.chroma == Chroma::raw) : std::nullopt;
+}
+
+Rational samples_per_pixel(Chroma chroma) {
+  switch (chroma) {
+    case Chroma::raw:
+      return 1;
+    case Chroma::c420:
+      return Rational(3, 2);
+    case Chroma::c422:
+      return 2;
+    case Chroma::c444:
+      return 3;
+  }
+  return 1;
+}
+
 std::optional<ByteRange> bytes_per_frame(const CodecForm& form, std::int64_t width_pixels,
                                          std::int64_t height_pixels, Rational rate) {
   const Raster raster{width_pixels, height_pixels, rate};

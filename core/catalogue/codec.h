@@ -95,6 +95,29 @@ struct MeasuredForm {
 using CodecForm = std::variant<PackedForm, RatioForm, LosslessForm, MacroblockForm, TableForm,
                                BitRateForm, MeasuredForm>;
 
+/// How the samples of a pixel are stored: colour at a quarter, at half or at all of the pixels, or
+/// one sample for a photosite of the sensor's mosaic, before any picture is made of it.
+enum class Chroma { c420, c422, c444, raw };
+
+/// What a codec keeps of the picture, apart from how large it is. Nothing means not known.
+struct CodecFacts {
+  std::optional<std::int64_t> bit_depth;  ///< Of a sample, 1 to 32.
+  std::optional<Chroma> chroma;
+  std::optional<bool> lossless;  ///< Every sample comes back as it was; uncompressed counts.
+  std::optional<bool> intra;     ///< Every frame is coded by itself.
+  /// An edit suite plays it as it is: a picture, not a mosaic, that usual machines decode at speed.
+  std::optional<bool> plays_at_once;
+  std::string facts_source;  ///< Where these come from; empty when nothing is said.
+  friend bool operator==(const CodecFacts&, const CodecFacts&) = default;
+};
+
+/// Whether photosites are recorded rather than a picture; nothing when the chroma is not known.
+[[nodiscard]] std::optional<bool> is_sensor_raw(const CodecFacts& facts);
+
+/// Samples stored for a recorded pixel: raw 1, 4:2:0 3/2, 4:2:2 2, 4:4:4 3.
+/// @source ITU-R BT.601 and BT.2020 for the sampling structures; raw by definition.
+[[nodiscard]] Rational samples_per_pixel(Chroma chroma);
+
 /// One codec of the catalogue.
 struct Codec {
   std::string id;
@@ -102,6 +125,7 @@ struct Codec {
   std::string
       source;  ///< Standard or measurement the figures come from, or "invented for the demo".
   CodecForm form;
+  CodecFacts facts = {};
   friend bool operator==(const Codec&, const Codec&) = default;
 };
 

@@ -88,9 +88,12 @@ FormItem press(std::string pointer, std::string group, std::string label) {
   return item;
 }
 
-std::string codec_name(const Catalogue& library, const std::string& id) {
-  const Codec* codec = find_row(library.codecs, id);
-  return codec == nullptr ? id : codec->name;
+/// The words of an id among the choices, or the id itself.
+std::string words_of(const std::vector<FieldOption>& choices, const std::string& id) {
+  for (const FieldOption& choice : choices) {
+    if (choice.value == id) return choice.label;
+  }
+  return id;
 }
 
 /// Makes the list of what is shown.
@@ -102,9 +105,9 @@ class ItemWriter {
             const std::string& group) {
     const auto table = form_table(part);
     for (std::size_t i = 0; i < table.size() && i < node.texts.size(); ++i) {
-      if (form_row_wanted(table[i], node)) input(table[i], part, node.texts[i], path, group);
+      if (form_row_wanted(part, table[i], node)) input(table[i], part, node.texts[i], path, group);
     }
-    if (part == FormPart::recording) codecs(node, path, group);
+    if (const auto list = form_ids(part)) ids(node, part, *list, path, group);
     if (const auto list = form_list(part)) parts(node, *list, path, group);
   }
 
@@ -121,34 +124,36 @@ class ItemWriter {
     item.empty = row.empty;
     item.text = text;
     const auto spec = form_spec(part, row.key);
-    const bool words = spec && spec->kind == FieldKind::text;
+    // Several numbers need blanks between them, which a number pad has not.
+    const bool words =
+        (spec && spec->kind == FieldKind::text) || row.reading == FormReading::factors;
     item.input = words ? FormInput::text : FormInput::number;
-    if (row.key == "way") {
-      item.input = FormInput::choice;
-      for (const ChoiceName& way : codec_ways()) {
-        item.choices.push_back({std::string(way.token), std::string(way.label)});
-      }
-    }
+    item.choices = form_choices(part, row, library_);
+    if (!item.choices.empty()) item.input = FormInput::choice;
     items_.push_back(std::move(item));
   }
 
   /// What is chosen can be taken away; everything else can be chosen.
-  void codecs(const FormNode& node, const std::string& path, const std::string& group) {
-    const std::string base = path + "/codecs";
-    for (std::size_t i = 0; i < node.codecs.size(); ++i) {
+  void ids(const FormNode& node, FormPart part, const FormIds& list, const std::string& path,
+           const std::string& group) {
+    const std::string base = path + "/" + std::string(list.key);
+    const std::vector<FieldOption> choices = id_choices(part, library_);
+    for (std::size_t i = 0; i < node.ids.size(); ++i) {
       items_.push_back(press(base + "/" + std::to_string(i) + "/-", group,
-                             "Remove " + codec_name(library_, node.codecs[i])));
+                             "Remove " + words_of(choices, node.ids[i])));
     }
     FormItem item;
     item.pointer = base;
     item.group = group;
-    item.label = node.codecs.empty() ? "Codec" : "One codec more";
+    item.label = node.ids.empty() ? list.first : list.more;
     item.input = FormInput::choice;
-    item.choices.push_back({"", node.codecs.empty() ? "Choose a codec" : "None"});
-    for (const Codec& codec : library_.codecs) {
+    item.empty = list.empty;
+    const std::string_view none = list.empty.empty() ? "Choose a codec" : list.empty;
+    item.choices.push_back({"", node.ids.empty() ? std::string(none) : "None"});
+    for (const FieldOption& choice : choices) {
       const bool chosen =
-          std::find(node.codecs.begin(), node.codecs.end(), codec.id) != node.codecs.end();
-      if (!chosen) item.choices.push_back({codec.id, codec.name});
+          std::find(node.ids.begin(), node.ids.end(), choice.value) != node.ids.end();
+      if (!chosen) item.choices.push_back(choice);
     }
     items_.push_back(std::move(item));
   }
@@ -175,11 +180,11 @@ class ItemWriter {
   std::vector<FormItem> items_;
 };
 
-bool add_codec(FormNode& node, std::string_view id) {
+bool add_id(FormNode& node, std::string_view id) {
   if (id.empty()) return true;
-  const bool there = std::find(node.codecs.begin(), node.codecs.end(), id) != node.codecs.end();
+  const bool there = std::find(node.ids.begin(), node.ids.end(), id) != node.ids.end();
   if (!is_id(id) || there) return false;
-  node.codecs.emplace_back(id);
+  node.ids.emplace_back(id);
   return true;
 }
 
@@ -187,9 +192,9 @@ bool add_codec(FormNode& node, std::string_view id) {
 bool add_part(FormNode& node, const FormList& list) {
   if (node.parts.size() >= kMaxFormParts) return false;
   FormNode part = blank_node(list.part);
-  if (list.part == FormPart::recording) part.codecs = node.parts.back().codecs;
+  if (list.part == FormPart::recording) part.ids = node.parts.back().ids;
   if (list.part == FormPart::mode) {
-    part.parts.front().codecs = node.parts.back().parts.front().codecs;
+    part.parts.front().ids = node.parts.back().parts.front().ids;
   }
   node.parts.push_back(std::move(part));
   return true;
@@ -218,9 +223,10 @@ std::vector<FormItem> form_items(const OwnForm& form, const Catalogue& library) 
 bool set_form_text(OwnForm& form, std::string_view pointer, std::string_view text) {
   std::string_view rest = pointer;
   const Place place = follow(form, rest);
-  const std::string_view key = take_step(rest);
-  if (!rest.empty()) return false;
-  if (place.part == FormPart::recording && key == "codecs") return add_codec(*place.node, text);
+  if (!rest.starts_with('/')) return false;
+  const std::string_view key = rest.substr(1);
+  const auto ids = form_ids(place.part);
+  if (ids && key == ids->key) return add_id(*place.node, text);
   const std::size_t index = form_row_index(place.part, key);
   if (index >= place.node->texts.size()) return false;
   place.node->texts[index] = text;
@@ -234,9 +240,10 @@ bool press_form(OwnForm& form, std::string_view pointer) {
   const std::string_view step = take_step(rest);
   const bool away = rest == "/-";
   FormNode& node = *place.node;
-  if (place.part == FormPart::recording && key == "codecs" && away) {
-    const auto index = index_of(step, node.codecs.size());
-    if (index) node.codecs.erase(node.codecs.begin() + static_cast<std::ptrdiff_t>(*index));
+  const auto ids = form_ids(place.part);
+  if (ids && key == ids->key && away) {
+    const auto index = index_of(step, node.ids.size());
+    if (index) node.ids.erase(node.ids.begin() + static_cast<std::ptrdiff_t>(*index));
     return index.has_value();
   }
   const auto list = form_list(place.part);

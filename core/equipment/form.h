@@ -24,10 +24,10 @@ enum class OwnKind { camera, codec, card, lens_set, drive, tape, link };
 
 /// The texts of one row, of one of its modes, recording options or lenses.
 struct FormNode {
-  std::string id;                   ///< Of the row it was opened from; empty for a new one.
-  std::vector<std::string> texts;   ///< One for each field of form_table(), as typed.
-  std::vector<std::string> codecs;  ///< Ids; of a recording option only.
-  std::vector<FormNode> parts;      ///< Modes, recording options, lenses: at least one.
+  std::string id;                  ///< Of the row it was opened from; empty for a new one.
+  std::vector<std::string> texts;  ///< One for each field of form_table(), as typed.
+  std::vector<std::string> ids;    ///< Codecs of a recording option, kinds of cards of a camera.
+  std::vector<FormNode> parts;     ///< Modes, recording options, lenses: at least one.
   friend bool operator==(const FormNode&, const FormNode&) = default;
 };
 
@@ -72,7 +72,8 @@ struct FormItem {
 /// @param library  resolves and offers codecs.
 [[nodiscard]] std::vector<FormItem> form_items(const OwnForm& form, const Catalogue& library);
 
-/// Puts a text into the form. A recording option's "codecs" takes the id of one codec more.
+/// Puts a text into the form. A recording option's "codecs" takes the id of one codec more, a
+/// camera's "media" one kind of cards more.
 /// False when the pointer names no input.
 bool set_form_text(OwnForm& form, std::string_view pointer, std::string_view text);
 

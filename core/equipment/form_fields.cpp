@@ -23,6 +23,14 @@ constexpr auto kCamera = std::to_array<FormRow>({
     {"width_mm", "Sensor width", "mm", "from photosites and pitch"},
     {"height_mm", "Sensor height", "mm", "from photosites and pitch"},
     {"max_rate", "Highest frame rate", "fps", "no limit"},
+    {"read_out_ms", "Read-out of the whole sensor", "ms", "not known"},
+    {"medium", "Records on", "", "Cards", FormReading::plain, "digital"},
+    {"film/gauge_mm", "Film gauge", "mm", "not known", FormReading::plain, "", "film"},
+    {"film/perforations_per_frame", "Perforations for a frame", "", "not known", FormReading::plain,
+     "", "film"},
+    {"film/frames_per_foot", "Frames in a foot", "", "not known", FormReading::plain, "", "film"},
+    {"film/source", "Where the film's figures are from", "", "not said", FormReading::plain, "",
+     "film"},
     kSource,
 });
 constexpr auto kMode = std::to_array<FormRow>({
@@ -30,6 +38,8 @@ constexpr auto kMode = std::to_array<FormRow>({
     {"width_photosites", "Photosites wide", "", "all of the sensor"},
     {"height_photosites", "Photosites high", "", "all of the sensor"},
     {"max_rate", "Highest frame rate", "fps", "as the camera"},
+    {"squeeze", "Shaped for a squeeze of", "×", "any"},
+    {"binned", "Photosites joined", "", "No", FormReading::plain, "false"},
     {"width_mm", "Width", "mm", "its share of the sensor"},
     {"height_mm", "Height", "mm", "its share of the sensor"},
 });
@@ -52,10 +62,17 @@ constexpr auto kCodec = std::to_array<FormRow>({
     {"bits_per_s", "Bit rate", "Mb/s", "", FormReading::bit_rate, "", "bit_rate"},
     {"bits_per_pixel", "Bits before compression", "bit", "", FormReading::plain, "", "ratio"},
     {"ratio", "Compression", ": 1", "none", FormReading::plain, "1", "ratio"},
+    {"facts/bit_depth", "Bit depth", "bit", "not known"},
+    {"facts/chroma", "Chroma", "", "Not known"},
+    {"facts/lossless", "Lossless", "", "Not known"},
+    {"facts/intra", "Every frame coded by itself", "", "Not known"},
+    {"facts/plays_at_once", "Plays at once in an edit suite", "", "Not known"},
+    {"facts/source", "Where these facts are from", "", "not said"},
     kSource,
 });
 constexpr auto kCard = std::to_array<FormRow>({
     kName,
+    {"kind", "Kind", "", "Not known"},
     {"capacity_bytes", "Capacity", "GB", "", FormReading::bytes},
     {"write_bytes_per_s", "Sustained write speed", "MB/s", "", FormReading::speed},
     {"guarantee", "Speed class that guarantees it", "", "not guaranteed"},
@@ -67,6 +84,7 @@ constexpr auto kCard = std::to_array<FormRow>({
 constexpr auto kLensSet = std::to_array<FormRow>({
     kName,
     {"squeeze", "Squeeze", "×", "spherical", FormReading::plain, "1"},
+    {"extenders", "Extenders and reducers", "×", "none", FormReading::factors},
     kSource,
 });
 constexpr auto kLens = std::to_array<FormRow>({
@@ -102,6 +120,21 @@ constexpr auto kWays = std::to_array<ChoiceName>({
     {"ratio", "Bits and compression"},
 });
 
+/// Kinds of cards, each with a card that is one: those of the library, the cameras' and no others.
+std::vector<FieldOption> card_kinds(const Catalogue& library) {
+  std::vector<FieldOption> kinds;
+  const auto add = [&kinds](const std::string& kind, const std::string& words) {
+    const bool there = std::any_of(kinds.begin(), kinds.end(),
+                                   [&kind](const FieldOption& each) { return each.value == kind; });
+    if (!kind.empty() && !there) kinds.push_back({kind, words});
+  };
+  for (const Card& card : library.cards) add(card.kind, card.kind + ", as " + card.name);
+  for (const Camera& camera : library.cameras) {
+    for (const std::string& kind : camera.media) add(kind, kind + ", for " + camera.name);
+  }
+  return kinds;
+}
+
 template <class Row>
 std::optional<FieldSpec> spec_in(std::string_view key) {
   for (const Field<Row>& field : row_fields<Row>()) {
@@ -130,6 +163,7 @@ std::optional<AmountUnit> amount_unit(FormReading reading) {
       return AmountUnit::minutes;
     case FormReading::plain:
     case FormReading::percent:
+    case FormReading::factors:
       return std::nullopt;
   }
   return std::nullopt;
@@ -239,7 +273,6 @@ std::optional<FieldSpec> form_spec(FormPart part, std::string_view key) {
   switch (part) {
     case FormPart::camera:
       if (key == "pitch_um") return pitch_spec();
-      if (key == "max_rate") return spec_in<SensorMode>(key);
       return spec_in<Camera>(key);
     case FormPart::mode:
       return spec_in<SensorMode>(key);
@@ -250,6 +283,7 @@ std::optional<FieldSpec> form_spec(FormPart part, std::string_view key) {
     case FormPart::card:
       return spec_in<Card>(key);
     case FormPart::lens_set:
+      if (key == "extenders") return extender_spec();
       return spec_in<LensSet>(key);
     case FormPart::lens:
       return spec_in<Lens>(key);
@@ -263,12 +297,48 @@ std::optional<FieldSpec> form_spec(FormPart part, std::string_view key) {
   return std::nullopt;
 }
 
+std::vector<FieldOption> form_choices(FormPart part, const FormRow& row, const Catalogue& library) {
+  std::vector<FieldOption> choices;
+  if (row.key == "way") {
+    for (const ChoiceName& way : kWays) {
+      choices.push_back({std::string(way.token), std::string(way.label)});
+    }
+    return choices;
+  }
+  const auto spec = form_spec(part, row.key);
+  if (!spec) return choices;
+  const FieldOption empty = {"", std::string(row.empty)};
+  if (row.key == "kind") {
+    choices = card_kinds(library);
+    choices.insert(choices.begin(), empty);
+    choices.push_back({std::string(kOwnCardKind), "A kind of its own"});
+  } else if (spec->kind == FieldKind::flag) {
+    choices = {empty, {"true", "Yes"}};
+    if (spec->optional) choices.push_back({"false", "No"});
+  } else if (spec->kind == FieldKind::choice) {
+    choices.push_back(empty);
+    for (const ChoiceName& choice : spec->choices) {
+      if (choice.token == row.blank) continue;
+      choices.push_back({std::string(choice.token), std::string(choice.label)});
+    }
+  }
+  return choices;
+}
+
 std::string form_accepted(FormPart part, const FormRow& row) {
   if (row.reading == FormReading::time) return "a running time such as 1 min, 30 s or 1:30";
   if (row.key == "way") return "one of " + std::string(kWays[0].token) + ", bit_rate, ratio";
   auto spec = form_spec(part, row.key);
   if (!spec) return {};
+  if (row.reading == FormReading::factors) {
+    return "numbers such as 1.4 2, each from " + print_rational(spec->low) + " to " +
+           print_rational(spec->high) + " and not 1";
+  }
   if (row.reading != FormReading::plain) return amount_words(row, *spec);
+  if (spec->kind == FieldKind::choice || spec->kind == FieldKind::flag ||
+      spec->kind == FieldKind::id) {
+    return accepted_values(*spec);
+  }
   if (spec->unit == "um") spec->unit = "µm";
   spec->optional = false;
   if (spec->kind == FieldKind::text) {
@@ -288,6 +358,21 @@ std::optional<FieldValue> form_value(FormPart part, const FormRow& row, std::str
   auto value = read_value(row, *spec, text);
   if (!value || !value_accepted(*spec, *value)) return std::nullopt;
   return value;
+}
+
+std::optional<std::vector<Rational>> form_factors(const FieldSpec& spec, std::string_view text) {
+  std::vector<Rational> factors;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find_first_of(" ;"), text.size());
+    std::string_view one = text.substr(0, end);
+    text.remove_prefix(std::min(end + 1, text.size()));
+    if (one.ends_with(',')) one.remove_suffix(1);
+    if (one.empty()) continue;
+    const auto value = value_from_text(spec, one);
+    if (!value || !value_accepted(spec, *value)) return std::nullopt;
+    factors.push_back(std::get<Rational>(*value));
+  }
+  return factors;
 }
 
 FormPart root_part(OwnKind kind) {
@@ -321,10 +406,29 @@ std::optional<FormList> form_list(FormPart part) {
 
 std::span<const ChoiceName> codec_ways() { return kWays; }
 
-bool form_row_wanted(const FormRow& row, const FormNode& node) {
-  if (row.only.empty()) return true;
-  const std::string& way = form_text(node, FormPart::codec, "way");
-  return row.only == (way.empty() ? kWays.front().token : std::string_view(way));
+std::optional<FormIds> form_ids(FormPart part) {
+  if (part == FormPart::recording) return FormIds{"codecs", "Codec", "One codec more", ""};
+  if (part == FormPart::camera) {
+    return FormIds{"media", "Cards it takes", "One kind of cards more", "Not known"};
+  }
+  return std::nullopt;
+}
+
+std::vector<FieldOption> id_choices(FormPart part, const Catalogue& library) {
+  if (part == FormPart::camera) return card_kinds(library);
+  std::vector<FieldOption> choices;
+  for (const Codec& codec : library.codecs) choices.push_back({codec.id, codec.name});
+  return choices;
+}
+
+std::string_view form_switch(FormPart part, const FormNode& node) {
+  const std::string_view key = part == FormPart::codec ? "way" : "medium";
+  const std::string& said = form_text(node, part, key);
+  return said.empty() && part == FormPart::codec ? kWays.front().token : std::string_view(said);
+}
+
+bool form_row_wanted(FormPart part, const FormRow& row, const FormNode& node) {
+  return row.only.empty() || row.only == form_switch(part, node);
 }
 
 std::string_view without_blanks(std::string_view text) {

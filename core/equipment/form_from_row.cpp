@@ -40,6 +40,7 @@ Rational shown_scale(FormReading reading) {
       return Rational(1, 100);
     case FormReading::plain:
     case FormReading::time:
+    case FormReading::factors:
       return 1;
   }
   return 1;
@@ -55,6 +56,14 @@ std::string shortest_decimal(const Json& json) {
 std::string text_of(const FormRow& row, FormPart part, const Json& json) {
   const auto spec = form_spec(part, row.key);
   Problems problems;
+  if (row.reading == FormReading::factors) {
+    std::string texts;
+    for (const Json& one : json) {
+      const auto value = value_from_json(*spec, one, JsonPath(), problems);
+      if (value) texts += (texts.empty() ? "" : " ") + exact_decimal(std::get<Rational>(*value));
+    }
+    return texts;
+  }
   const auto value = spec ? value_from_json(*spec, json, JsonPath(), problems) : std::nullopt;
   if (!value) return {};
   std::string text = value_text(*spec, *value);
@@ -75,12 +84,16 @@ void clear_text(FormNode& node, FormPart part, std::string_view key) {
 FormNode node_of(const Json& json, FormPart part) {
   FormNode node;
   for (const FormRow& row : form_table(part)) {
-    const auto found = json.find(std::string(row.key));
-    node.texts.push_back(found == json.end() ? std::string() : text_of(row, part, *found));
+    const Json::json_pointer place("/" + std::string(row.key));
+    const bool there = json.contains(place);
+    node.texts.push_back(there ? text_of(row, part, json.at(place)) : std::string());
   }
   if (const auto id = json.find("id"); id != json.end()) node.id = id->get<std::string>();
-  if (const auto codecs = json.find("codecs"); part == FormPart::recording) {
-    for (const Json& codec : *codecs) node.codecs.push_back(codec.get<std::string>());
+  if (const auto ids = form_ids(part)) {
+    const auto found = json.find(std::string(ids->key));
+    for (const Json& id : found == json.end() ? Json() : *found) {
+      node.ids.push_back(id.get<std::string>());
+    }
   }
   const auto list = form_list(part);
   if (!list) return node;

@@ -62,7 +62,7 @@ class NodeReader {
     Json object = Json::object();
     const auto table = form_table(part_);
     for (std::size_t i = 0; i < table.size(); ++i) {
-      if (!form_row_wanted(table[i], node_) || table[i].key == "way") continue;
+      if (!form_row_wanted(part_, table[i], node_) || table[i].key == "way") continue;
       const std::string_view text = without_blanks(node_.texts[i]);
       if (!text.empty()) {
         put(object, table[i], text);
@@ -75,19 +75,35 @@ class NodeReader {
 
   void missing(std::string_view key) const {
     const FormRow& row = form_table(part_)[form_row_index(part_, key)];
-    add_problem(problems_, path_.member(key), nothing(), form_accepted(part_, row));
+    add_problem(problems_, path_.below("/" + std::string(key)), nothing(),
+                form_accepted(part_, row));
   }
 
  private:
   void put(Json& object, const FormRow& row, std::string_view text) const {
+    if (row.reading == FormReading::factors) return put_factors(object, row, text);
+    if (row.key == "kind" && text == kOwnCardKind) return;
     const auto value = form_value(part_, row, text);
     if (!value) {
-      add_problem(problems_, path_.member(row.key), in_quotes(text), form_accepted(part_, row));
+      add_problem(problems_, path_.below("/" + std::string(row.key)), in_quotes(text),
+                  form_accepted(part_, row));
     } else if (const auto spec = form_spec(part_, row.key)) {
-      object[std::string(row.key)] = value_to_json(*spec, *value);
+      object[Json::json_pointer("/" + std::string(row.key))] = value_to_json(*spec, *value);
     } else {
       object[std::string(row.key)] = print_rational(std::get<Rational>(*value));
     }
+  }
+
+  void put_factors(Json& object, const FormRow& row, std::string_view text) const {
+    const FieldSpec spec = form_spec(part_, row.key).value_or(FieldSpec());
+    const auto factors = form_factors(spec, text);
+    if (!factors) {
+      add_problem(problems_, path_.below("/" + std::string(row.key)), in_quotes(text),
+                  form_accepted(part_, row));
+      return;
+    }
+    Json& list = object[std::string(row.key)] = Json::array();
+    for (const Rational factor : *factors) list.push_back(value_to_json(spec, factor));
   }
 
   const FormNode& node_;
@@ -128,7 +144,9 @@ class CameraMaker {
 
   [[nodiscard]] Json camera() {
     Json camera = NodeReader(root_, FormPart::camera, JsonPath(), problems_).scalars();
-    rate_ = taken_out(camera, "max_rate");
+    if (!root_.ids.empty()) camera["media"] = root_.ids;
+    const bool film = form_switch(FormPart::camera, root_) == "film";
+    if (!film) rate_ = taken_out(camera, "max_rate");
     check_sizes(camera);
     width_ = photosites_of(camera, "width_photosites", "width_mm").value_or(0);
     height_ = photosites_of(camera, "height_photosites", "height_mm").value_or(0);
@@ -139,8 +157,9 @@ class CameraMaker {
 
  private:
   static bool id_taken(const Json& rows, const std::string& id) {
-    return std::any_of(rows.begin(), rows.end(),
-                       [&id](const Json& row) { return row.at("id") == id; });
+    return std::any_of(rows.begin(), rows.end(), [&id](const Json& row) {
+      return row.at("id").get_ref<const std::string&>() == id;
+    });
   }
 
   /// The node's own id, or one from its name that no node of the list has.
@@ -226,15 +245,15 @@ class CameraMaker {
       recording["name"] =
           raster ? size_words(std::llround(*width), std::llround(*height)) : "As read";
     }
-    if (node.codecs.empty()) add_problem(problems_, at.member("codecs"), nothing(), "a codec");
+    if (node.ids.empty()) add_problem(problems_, at.member("codecs"), nothing(), "a codec");
     recording["id"] = part_id(mode.parts, index, recording["name"].get<std::string>(), before);
-    recording["codecs"] = node.codecs;
+    recording["codecs"] = node.ids;
     return recording;
   }
 
   const FormNode& root_;
   Problems& problems_;
-  Json rate_;
+  Json rate_;  ///< Of every mode without one; a film camera's is its own.
   std::int64_t width_ = 0;
   std::int64_t height_ = 0;
 };
@@ -358,6 +377,9 @@ void put_identity(Json& row, const OwnForm& form, const Catalogue& library, Prob
     });
     return found;
   };
+  const bool own_kind =
+      form.kind == OwnKind::card && form_text(form.root, FormPart::card, "kind") == kOwnCardKind;
+  if (own_kind) row["kind"] = slug(name, "own");
   row["id"] = form.root.id.empty() ? free_id(slug(name, "own"), taken) : form.root.id;
   if (!row.contains("source")) {
     const auto part = root_part(form.kind);
@@ -376,8 +398,10 @@ void point_into_form(Problems& problems, OwnKind kind) {
         problem.pointer.erase(0, form.size() - 1);
       }
     }
-    const auto codecs = problem.pointer.find("/codecs/");
-    if (codecs != std::string::npos) problem.pointer.resize(codecs + std::string("/codecs").size());
+    for (const std::string_view list_of_ids : {"/codecs", "/media", "/extenders"}) {
+      const auto at = problem.pointer.find(std::string(list_of_ids) + "/");
+      if (at != std::string::npos) problem.pointer.resize(at + list_of_ids.size());
+    }
   }
 }
 

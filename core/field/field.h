@@ -44,6 +44,7 @@ enum class IdList {
   drive,
   tape,
   checksum,
+  card_kind,  ///< What cards and cameras have in common: names no row.
 };
 
 /// One enumerator of a choice, in the order of the enumeration.

@@ -53,7 +53,7 @@ Lesson area_and_raster() {
            .figure = "resolve.horizontal_resample",
            .control = kRecording,
            .picture = LessonPicture::magnifier,
-           .edits = {{kRecording, "resample-4096"}, {kCodec, "vc-3-hqx"}},
+           .edits = {{kRecording, "resample-4096"}, {kCodec, "vc-3-1271"}},
            .claims = {{kView, kSame}, {kMode, kSame}, {kBytes, kFalls}, {kMinutes, kRises}}},
           {.title = "A lower area, the same raster width",
            .words = "Only a 16:9 strip is read now, still written 4096 across. Top and bottom of "
@@ -62,7 +62,7 @@ Lesson area_and_raster() {
            .control = kModeChoice,
            .edits = {{kModeChoice, "wide-16x9"},
                      {kRecording, "resample-4096"},
-                     {kCodec, "vc-3-hqx"}},
+                     {kCodec, "vc-3-1271"}},
            .claims = {{kView, kSame}, {kHeight, kFalls}, {kMode, kFalls}, {kMinutes, kRises}}},
           {.title = "The same raster from a smaller area",
            .words = "The same 4096 by 2304 pixels, but now they are the photosites in the middle. "
@@ -150,7 +150,7 @@ Lesson squeeze() {
            .figure = "resolve.vertical_resample",
            .control = kRecording,
            .picture = LessonPicture::scene_desqueezed,
-           .edits = {{kRecording, "desqueeze-4096"}, {kCodec, "vc-3-444-12"}},
+           .edits = {{kRecording, "desqueeze-4096"}, {kCodec, "vc-3-1270"}},
            .claims = {{kView, kSame},
                       {"resolve.recorded_squeeze", kFalls},
                       {"resolve.vertical_resample", kFalls}}},

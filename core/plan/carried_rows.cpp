@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/catalogue/each_list.h"
+#include "core/catalogue/renamed_ids.h"
 
 namespace widegate {
 namespace {
@@ -90,6 +91,11 @@ Catalogue rows_not_in(const Catalogue& rows, const Catalogue& other) {
   return without(rows, other, [](const auto& row, const auto& others) {
     return find_row(others, row.id) != nullptr;
   });
+}
+
+void use_current_ids(Plan& plan) {
+  plan.format.codec = std::string(current_codec_id(plan.format.codec));
+  use_current_ids(plan.own);
 }
 
 bool is_empty(const Catalogue& rows) { return rows == Catalogue{}; }

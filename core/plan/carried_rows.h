@@ -26,6 +26,10 @@ namespace widegate {
 /// Rows of `rows` whose ids `other` does not have.
 [[nodiscard]] Catalogue rows_not_in(const Catalogue& rows, const Catalogue& other);
 
+/// Puts today's ids in the place of those that the plan, or the rows it carries, has from an older
+/// document.
+void use_current_ids(Plan& plan);
+
 /// True when no list has a row.
 [[nodiscard]] bool is_empty(const Catalogue& rows);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/base/plain_text.h"
+#include "core/catalogue/renamed_ids.h"
 #include "core/encode/json_path.h"
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_fields.h"
@@ -108,6 +109,7 @@ std::vector<FieldOption> id_options(const Plan& plan, const Catalogue& library, 
   switch (ids) {
     case IdList::none:
     case IdList::self:
+    case IdList::card_kind:
       return {};
     case IdList::camera:
       return options_of(own.cameras, library.cameras);
@@ -152,6 +154,7 @@ void apply(Plan& plan, std::string_view pointer, std::string_view text, const Ca
                 "the pointer of a field of this plan, such as /lens/focal_mm");
     return;
   }
+  if (place->info->ids == IdList::codec) text = current_codec_id(text);
   const auto value = value_from_text(*place->info, text);
   if (!value || !value_accepted(*place->info, *value)) {
     add_problem(problems, at, in_quotes(text), accepted_values(*place->info));

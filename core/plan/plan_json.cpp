@@ -3,6 +3,7 @@
 #include "core/base/number_text.h"
 #include "core/catalogue/catalogue_object.h"
 #include "core/field/field_json.h"
+#include "core/plan/carried_rows.h"
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_fields.h"
 
@@ -47,6 +48,7 @@ class PlanReader {
     const bool readable = is_object(document, root, problems_) &&
                           version_readable(document, kVersionKey, kVersion, problems_);
     if (readable) read_object(document, "", root);
+    use_current_ids(plan_);
     return std::move(plan_);
   }
   [[nodiscard]] Problems take_problems() { return std::move(problems_); }

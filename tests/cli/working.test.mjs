@@ -34,7 +34,7 @@ const variants = [
     '/format/codec=bayer-12-3-1', '/run/sensor_rate=48', '/shooting/by=ratio', '/store/verification=none',
     '/shooting/cameras_per_unit=2'] },
   { name: 'macroblocks, no drives, no tape', set: [
-    '/format/recording=resample-4096', '/format/codec=vc-3-hqx', '/store/drive_copies=0', '/store/tape_copies=0'] },
+    '/format/recording=resample-4096', '/format/codec=vc-3-1271', '/store/drive_copies=0', '/store/tape_copies=0'] },
   { name: 'no drives, copied only; 23.976', set: [
     '/store/drive_copies=0', '/store/verification=none', '/run/sensor_rate=24000/1001',
     '/run/project_rate=24000/1001'] },

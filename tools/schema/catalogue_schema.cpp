@@ -23,7 +23,22 @@ Json list_of(Json items, int at_least) {
   return list;
 }
 
+Json id_list(int at_least) {
+  Json ids = list_of({{"type", "string"}, {"pattern", "^[a-z0-9][a-z0-9.-]{0,47}$"}}, at_least);
+  ids["uniqueItems"] = true;
+  return ids;
+}
+
 Json reference(const char* name) { return {{"$ref", "#/$defs/" + std::string(name)}}; }
+
+/// The schema of a key of a row, or of a part of it ("facts/chroma") that is made on the way.
+Json& place_in(Json& row, const std::string& key) {
+  const auto end = key.find('/');
+  if (end == std::string::npos) return row["properties"][key];
+  Json& part = row["properties"][key.substr(0, end)];
+  if (part.is_null()) part = closed_object();
+  return place_in(part, key.substr(end + 1));
+}
 
 /// The scalars of a row; required are those whose default would not be accepted.
 template <class Row>
@@ -33,7 +48,7 @@ Json row_schema() {
   const Row fresh;
   for (const Field<Row>& info : row_fields<Row>()) {
     const std::string key(info.pointer.substr(1));
-    schema["properties"][key] = field_schema(info);
+    place_in(schema, key) = field_schema(info);
     if (!value_accepted(info, info.read(fresh, 0))) required.push_back(key);
   }
   if (!required.empty()) schema["required"] = std::move(required);
@@ -70,6 +85,7 @@ Json camera_schema() {
   relax_size(row, {requires_all({"width_photosites", "height_photosites", "pitch_um"}),
                    requires_all({"width_photosites", "height_photosites", "width_mm", "height_mm"}),
                    requires_all({"width_mm", "height_mm", "pitch_um"})});
+  row["properties"]["media"] = id_list(0);
   add_list(row, "modes", list_of(reference("mode"), 1));
   return row;
 }
@@ -84,9 +100,7 @@ Json mode_schema() {
 
 Json recording_schema() {
   Json row = row_schema<Recording>();
-  Json codecs = list_of({{"type", "string"}, {"pattern", "^[a-z0-9][a-z0-9.-]{0,47}$"}}, 1);
-  codecs["uniqueItems"] = true;
-  add_list(row, "codecs", std::move(codecs));
+  add_list(row, "codecs", id_list(1));
   return row;
 }
 
@@ -117,6 +131,8 @@ Json codec_schema() {
 
 Json lens_set_schema() {
   Json row = row_schema<LensSet>();
+  row["properties"]["extenders"] = list_of(field_schema(extender_spec()), 0);
+  row["properties"]["extenders"]["uniqueItems"] = true;
   add_list(row, "lenses", list_of(row_schema<Lens>(), 1));
   return row;
 }

@@ -142,6 +142,8 @@ export function make_outside({ ask_frame, push, storage, opened }) {
       wanted_fragment = last_fragment;
       write_fragment();
     },
+    /** Whether the address is still the plan before. */
+    addressWaits: () => wanted_fragment !== null,
     replaceFragment(text) {
       wanted_fragment = text;
       last_fragment = text;

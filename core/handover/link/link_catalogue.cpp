@@ -8,9 +8,48 @@
 namespace widegate {
 namespace {
 
+constexpr LinkList<Camera> kCameraLists[] = {
+    {.pointer = "/media",
+     .empty = [](const Camera& camera) { return camera.media.empty(); },
+     .write =
+         [](LinkWriter& writer, const Camera& camera) {
+           writer.count(camera.media.size());
+           for (const std::string& kind : camera.media) writer.text(kind);
+         },
+     .read =
+         [](LinkReader& reader, Camera& camera) {
+           camera.media.clear();
+           for (std::size_t left = reader.count(); left > 0 && reader.ok(); --left) {
+             camera.media.push_back(reader.text());
+           }
+         }}};
+constexpr LinkList<LensSet> kLensSetLists[] = {
+    {.pointer = "/extenders",
+     .empty = [](const LensSet& set) { return set.extenders.empty(); },
+     .write =
+         [](LinkWriter& writer, const LensSet& set) {
+           writer.count(set.extenders.size());
+           for (const Rational factor : set.extenders) writer.fraction(factor);
+         },
+     .read =
+         [](LinkReader& reader, LensSet& set) {
+           set.extenders.clear();
+           for (std::size_t left = reader.count(); left > 0 && reader.ok(); --left) {
+             set.extenders.push_back(reader.fraction());
+           }
+         }}};
+
+/// The lists of a row that are numbered like fields.
+template <class Row>
+constexpr std::span<const LinkList<Row>> lists_of() {
+  if constexpr (std::is_same_v<Row, Camera>) return kCameraLists;
+  if constexpr (std::is_same_v<Row, LensSet>) return kLensSetLists;
+  return {};
+}
+
 template <class Row>
 LinkTable<Row> table_of() {
-  return {.fields = row_fields<Row>(), .tags = link_tags<Row>()};
+  return {.fields = row_fields<Row>(), .tags = link_tags<Row>(), .lists = lists_of<Row>()};
 }
 
 /// The scalar fields of a row.

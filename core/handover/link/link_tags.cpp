@@ -3,18 +3,34 @@
 namespace widegate {
 namespace {
 
-constexpr std::string_view kCamera[] = {
-    "/id",       "/name",     "/source", "/width_photosites", "/height_photosites",
-    "/width_mm", "/height_mm"};
+constexpr std::string_view kCamera[] = {"/id",
+                                        "/name",
+                                        "/source",
+                                        "/width_photosites",
+                                        "/height_photosites",
+                                        "/width_mm",
+                                        "/height_mm",
+                                        "/medium",
+                                        "/film/gauge_mm",
+                                        "/film/perforations_per_frame",
+                                        "/film/frames_per_foot",
+                                        "/film/source",
+                                        "/max_rate",
+                                        "/read_out_ms",
+                                        "/media"};
 constexpr std::string_view kSensorMode[] = {
     "/id",       "/name",      "/width_photosites", "/height_photosites",
-    "/width_mm", "/height_mm", "/max_rate"};
+    "/width_mm", "/height_mm", "/max_rate",         "/squeeze",
+    "/binned"};
 constexpr std::string_view kRecording[] = {
     "/id", "/name", "/width_pixels", "/height_pixels", "/desqueeze", "/max_rate"};
-constexpr std::string_view kLensSet[] = {"/id", "/name", "/source", "/squeeze"};
+constexpr std::string_view kLensSet[] = {"/id", "/name", "/source", "/squeeze", "/extenders"};
 constexpr std::string_view kLens[] = {"/focal_mm", "/image_circle_mm", "/widest_t_stop",
                                       "/close_focus_m"};
-constexpr std::string_view kCodec[] = {"/id", "/name", "/source"};
+constexpr std::string_view kCodec[] = {
+    "/id",           "/name",           "/source",      "/facts/bit_depth",
+    "/facts/chroma", "/facts/lossless", "/facts/intra", "/facts/plays_at_once",
+    "/facts/source"};
 constexpr std::string_view kPackedForm[] = {"/block_pixels", "/block_bytes", "/row_multiple_bytes",
                                             "/row_extra_bytes", "/frame_extra_bytes"};
 constexpr std::string_view kRatioForm[] = {"/bits_per_pixel", "/ratio"};
@@ -33,7 +49,8 @@ constexpr std::string_view kCard[] = {"/id",
                                       "/write_bytes_per_s",
                                       "/read_bytes_per_s",
                                       "/guarantee",
-                                      "/price"};
+                                      "/price",
+                                      "/kind"};
 constexpr std::string_view kLink[] = {"/id", "/name", "/source", "/payload_bytes_per_s"};
 constexpr std::string_view kDrive[] = {
     "/id",   "/name", "/source", "/capacity_bytes", "/write_bytes_per_s", "/read_bytes_per_s",

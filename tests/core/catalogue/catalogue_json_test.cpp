@@ -165,6 +165,31 @@ TEST_CASE("every kind of wrong row is refused where it stands") {
           {"focal_mm": 50, "image_circle_mm": 30, "widest_t_stop": 2, "close_focus_m": 1},
           {"focal_mm": 50, "image_circle_mm": 30, "widest_t_stop": 2, "close_focus_m": 1}]}])",
        "/lens_sets/0/lenses/1/focal_mm", "50", "more than the 50 before it"},
+      {codec(R"("facts": 12, "bit_rate": {"bits_per_s": 5e7})"), "/codecs/0/facts", "12",
+       "an object"},
+      {codec(R"("facts": {"depth": 12}, "bit_rate": {"bits_per_s": 5e7})"), "/codecs/0/facts/depth",
+       "12", "one of the keys bit_depth, chroma, lossless, intra, plays"},
+      {codec(R"("facts": {"bit_depth": 0}, "bit_rate": {"bits_per_s": 5e7})"),
+       "/codecs/0/facts/bit_depth", "0", "a whole number from 1 to 32 bit, or nothing"},
+      {codec(R"("facts": {"bit_depth": 12.5}, "bit_rate": {"bits_per_s": 5e7})"),
+       "/codecs/0/facts/bit_depth", "12.5", "a whole number from 1 to 32 bit, or nothing"},
+      {codec(R"("facts": {"chroma": "4:1:1"}, "bit_rate": {"bits_per_s": 5e7})"),
+       "/codecs/0/facts/chroma", "\"4:1:1\"", "one of 4:2:0, 4:2:2, 4:4:4, raw, or nothing"},
+      {codec(R"("facts": {"lossless": "yes"}, "bit_rate": {"bits_per_s": 5e7})"),
+       "/codecs/0/facts/lossless", "\"yes\"", "true or false, or nothing"},
+      {codec(R"("facts": {"source": "a\nb"}, "bit_rate": {"bits_per_s": 5e7})"),
+       "/codecs/0/facts/source", "\"a?b\"", "text on one line, 0 to 300"},
+      {card(R"("capacity_bytes": 1e9, "kind": "SD card")"), "/cards/0/kind", "\"SD card\"",
+       "an id"},
+      {R"("lens_sets": [{"id": "l", "name": "L", "source": "s", "extenders": [7], "lenses": [
+          {"focal_mm": 50, "image_circle_mm": 30, "widest_t_stop": 2, "close_focus_m": 1}]}])",
+       "/lens_sets/0/extenders/0", "7", "a number or a fraction \"a/b\" from 1/4 to 4 x"},
+      {R"("lens_sets": [{"id": "l", "name": "L", "source": "s", "extenders": [1.4, "7/5"], "lenses": [
+          {"focal_mm": 50, "image_circle_mm": 30, "widest_t_stop": 2, "close_focus_m": 1}]}])",
+       "/lens_sets/0/extenders/1", "7/5", "a factor that is not 1, each once"},
+      {R"("lens_sets": [{"id": "l", "name": "L", "source": "s", "extenders": 1.4, "lenses": [
+          {"focal_mm": 50, "image_circle_mm": 30, "widest_t_stop": 2, "close_focus_m": 1}]}])",
+       "/lens_sets/0/extenders", "1.4", "a list"},
   };
   for (const Row& row : rows) {
     CAPTURE(row.members);
@@ -214,6 +239,67 @@ TEST_CASE("a camera's modes and recording options must fit it and one another") 
     CHECK(problems.front().value == row.value);
     CHECK(problems.front().accepted.substr(0, row.accepted.size()) == row.accepted);
   }
+}
+
+TEST_CASE("what advice needs of a camera is refused where it is wrong") {
+  struct Row {
+    std::string camera, mode, pointer, value, accepted;
+  };
+  const std::string size(kSize);
+  const std::string mode_size(kModeSize);
+  const std::string base = "/cameras/0";
+  const std::vector<Row> rows = {
+      {size + R"(, "media": "sd")", mode_size, base + "/media", "\"sd\"", "a list"},
+      {size + R"(, "media": ["SD"])", mode_size, base + "/media/0", "\"SD\"", "an id"},
+      {size + R"(, "media": ["sd", "sd"])", mode_size, base + "/media/1", "\"sd\"",
+       "each kind of card once"},
+      {size + R"(, "read_out_ms": 0)", mode_size, base + "/read_out_ms", "0", "a number above 0"},
+      {size + R"(, "medium": "tape")", mode_size, base + "/medium", "\"tape\"",
+       "one of digital, film"},
+      {size + R"(, "max_rate": 23.976)", mode_size, base + "/max_rate", "23.976",
+       "the exact fraction"},
+      {size + R"(, "film": {"frames_per_foot": 0})", mode_size, base + "/film/frames_per_foot", "0",
+       "a number or a fraction"},
+      {size + R"(, "film": {"perforations_per_frame": 2.5})", mode_size,
+       base + "/film/perforations_per_frame", "2.5", "a whole number from 1 to 100"},
+      {size, mode_size + R"(, "squeeze": 5)", base + "/modes/0/squeeze", "5",
+       "a number or a fraction"},
+      {size, mode_size + R"(, "binned": 1)", base + "/modes/0/binned", "1", "true or false"},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.pointer);
+    const Problems problems = problems_of(camera_with(row.camera, row.mode));
+    REQUIRE_FALSE(problems.empty());
+    CHECK(problems.front().pointer == row.pointer);
+    CHECK(problems.front().value == row.value);
+    CHECK(problems.front().accepted.substr(0, row.accepted.size()) == row.accepted);
+  }
+}
+
+TEST_CASE("a document from before the facts opens, and says that they are not known") {
+  const auto old = catalogue_from_json(
+      document(R"("cameras": [{"id": "c", "name": "C", "source": "test", )" + std::string(kSize) +
+               R"(, "modes": [{"id": "m", "name": "M", )" + std::string(kModeSize) +
+               R"(, "recordings": [{"id": "r", "name": "R", "codecs": ["dpx-10"]}]}]}],
+      "codecs": [{"id": "k", "name": "K", "source": "test", "bit_rate": {"bits_per_s": 5e7}}],
+      "cards": [{"id": "d", "name": "D", "source": "test", "capacity_bytes": 1e12,
+                 "write_bytes_per_s": 9e8, "read_bytes_per_s": 9e8}],
+      "lens_sets": [{"id": "l", "name": "L", "source": "test", "lenses": [{"focal_mm": 50,
+        "image_circle_mm": 30, "widest_t_stop": 2, "close_focus_m": 1}]}])"),
+      library());
+  REQUIRE(old.has_value());
+  const Camera& camera = old->cameras.front();
+  CHECK(camera.media.empty());
+  CHECK(camera.medium == Medium::digital);
+  CHECK(camera.film == FilmGauge{});
+  CHECK_FALSE(camera.max_rate.has_value());
+  CHECK_FALSE(camera.read_out_ms.has_value());
+  CHECK_FALSE(camera.modes.front().squeeze.has_value());
+  CHECK_FALSE(camera.modes.front().binned);
+  CHECK(old->codecs.front().facts == CodecFacts{});
+  CHECK_FALSE(is_sensor_raw(old->codecs.front().facts).has_value());
+  CHECK(old->cards.front().kind.empty());
+  CHECK(old->lens_sets.front().extenders.empty());
 }
 
 TEST_CASE("merging replaces rows of the same id and keeps the others in order") {

@@ -171,7 +171,7 @@ TEST_CASE("another camera keeps the ids it knows and takes its first row for the
   CHECK(film->format == FormatChoice{"film-35-4-perf", "scan-4096", "as-read", "dpx-10"});
   const auto recording = with_field(Plan{}, "/format/recording", "resample-4096", library());
   REQUIRE(recording.has_value());
-  CHECK(recording->format.codec == "vc-3-444-12");
+  CHECK(recording->format.codec == "vc-3-1270");
   CHECK_FALSE(with_field(Plan{}, "/format/camera", "oak", library()).has_value());
   CHECK_FALSE(with_field(Plan{}, "/format/mode", "scan-4096", library()).has_value());
 }

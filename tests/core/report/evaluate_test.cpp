@@ -62,8 +62,8 @@ Catalogue small_library() {
   };
   constexpr std::int64_t kGigabyte = 1'000'000'000;
   library.cards = {
-      {"card", "c", "s", 512 * kGigabyte, 1, kGigabyte, kGigabyte, "", 100},
-      {"slow", "c", "s", 512 * kGigabyte, 1, 400'000'000, kGigabyte, "CLASS 400", 100}};
+      {"card", "c", "s", "", 512 * kGigabyte, 1, kGigabyte, kGigabyte, "", 100},
+      {"slow", "c", "s", "", 512 * kGigabyte, 1, 400'000'000, kGigabyte, "CLASS 400", 100}};
   library.links = {{"link", "l", "s", kGigabyte}};
   library.drives = {{"drive", "d", "s", 16'000 * kGigabyte, kGigabyte, kGigabyte, 500}};
   library.tapes = {{"tape", "t", "s", 12'000 * kGigabyte, 360'000'000, 60}};

@@ -68,6 +68,8 @@ Row random_row(Dice& dice, std::string_view id) {
   for (const Field<Row>& info : row_fields<Row>()) {
     if (info.ids == IdList::self) {
       info.write(row, 0, id);
+    } else if (info.ids == IdList::card_kind) {
+      info.write(row, 0, std::string_view(dice.one_in(2) ? "sd" : ""));
     } else if (info.kind == FieldKind::text) {
       const std::string text = draw_text(dice, info);
       info.write(row, 0, std::string_view(text));
@@ -133,6 +135,9 @@ Recording random_recording(Dice& dice, std::string_view id, const std::vector<Co
 
 Camera random_camera(Dice& dice, std::string_view id, const std::vector<Codec>& codecs) {
   auto camera = random_row<Camera>(dice, id);
+  for (const char* kind : {"sd", "rowan", "express-b"}) {
+    if (dice.one_in(2)) camera.media.emplace_back(kind);
+  }
   const std::int64_t modes = dice.whole(1, 3);
   for (std::int64_t i = 0; i < modes; ++i) {
     auto mode = random_row<SensorMode>(dice, "mode-" + std::to_string(i));
@@ -149,6 +154,8 @@ Camera random_camera(Dice& dice, std::string_view id, const std::vector<Codec>& 
 
 LensSet random_lens_set(Dice& dice, std::string_view id) {
   auto set = random_row<LensSet>(dice, id);
+  if (dice.one_in(2)) set.extenders.push_back(Rational(7, 5));
+  if (dice.one_in(2)) set.extenders.push_back(Rational(71, 100));
   double focal = dice.between(1, 60);
   for (std::int64_t i = dice.whole(1, 5); i > 0; --i) {
     auto lens = random_row<Lens>(dice, {});

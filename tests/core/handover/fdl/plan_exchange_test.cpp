@@ -154,13 +154,19 @@ TEST_CASE("every mode of the library: exported plans keep the rules and come bac
 
 TEST_CASE("random plans, with cameras of their own, come back with the same frame lines") {
   testing::Dice dice(1917);
+  int exchanged = 0;
   for (int i = 0; i < 500; ++i) {
     CAPTURE(i);
     const Plan plan = testing::random_plan(dice, library());
+    // A frame of a random codec may be larger than a random card: nothing to exchange.
+    if (!evaluate(plan, library()).problems.empty()) continue;
     Plan current;
     current.own = plan.own;
+    current.store = plan.store;
     CHECK(same_frames(plan, import_or_fail(exported(plan), current).plan));
+    ++exchanged;
   }
+  CHECK(exchanged > 450);
 }
 
 TEST_CASE("intents, canvases and decisions of an export") {

@@ -3,14 +3,14 @@
 #include <cmath>
 #include <string_view>
 
-#include "tests/core/store/store_fixture.h"
+#include "tests/core/store/fixture.h"
 
 namespace widegate {
 namespace {
 
 struct RateRow {
   std::int64_t width, height;
-  std::string_view profile;
+  int compression_id;
   std::int64_t bytes;
   Rational rate;
   double megabits_per_s;
@@ -21,7 +21,7 @@ constexpr auto kRateRows = std::to_array<RateRow>({
 
 TEST_CASE("VC-3 data rates at every project rate") {
   for (const RateRow& row : kRateRows) {
-    CAPTURE(row.profile);
+    CAPTURE(row.compression_id);
     CAPTURE(row.width);
     StoreFixture it;
     it.codec.form = TableForm{{{row.width, row.height, {}, row.bytes}}};
