@@ -201,8 +201,8 @@ constexpr auto kCoverRows = std::to_array<ReadingRow>({
      }},
     {"cover", "cover.frame.largest_covered_scale", "Largest covered scale", "×", 3, false,
      [](R r) { return if_known(r.cover, r.cover.frame.largest_covered_scale); }},
-    {"cover", "cover.longest_uncovering_focal_mm", "Longest lens of the set that does not cover", "mm", 1, false,
-     [](R r) { return optional_value(r.cover.longest_uncovering_focal_mm); }},
+    {"cover", "cover.longest_uncovering_focal_mm", "Longest lens of the set that does not cover",
+     "mm", 1, false, [](R r) { return optional_value(r.cover.longest_uncovering_focal_mm); }},
 });
 
 constexpr auto kSeeRows = std::to_array<ReadingRow>({

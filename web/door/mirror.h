@@ -51,8 +51,8 @@ struct Control {
   std::string problem;              ///< Why the last typed text was not accepted, or empty.
   std::vector<ChoiceItem> choices;  ///< Of a slider: usual values.
   bool numeric = false;             ///< Of a text: a number is expected.
-  bool stops = false;    ///< Of a slider: a drag goes from one of `choices` to the next.
-  double ceiling = 0;    ///< Of a slider: no more is possible; 0 for none.
+  bool stops = false;               ///< Of a slider: a drag goes from one of `choices` to the next.
+  double ceiling = 0;               ///< Of a slider: no more is possible; 0 for none.
   bool signs = false;               ///< A typed number may hold ':' or '/'.
   bool enabled = true;
   bool further = false;  ///< Behind "More" on the canvas.

@@ -8,7 +8,7 @@ namespace {
 constexpr float kPhoneHeight = 560;  // Below it a screen on its side is a phone's.
 constexpr float kTypingHeight = 60;  // Two lines of a verdict, or a button.
 constexpr float kFieldRoom = 108;    // A label with its value and the slider below.
-constexpr float kLowScreen = 420;  // A desktop's window at 400 % zoom.
+constexpr float kLowScreen = 420;    // A desktop's window at 400 % zoom.
 constexpr float kColumnWidth = 432;
 constexpr float kColumnOnWall = 560;
 
@@ -63,7 +63,8 @@ void place_portrait(Layout& layout, const FrameInput& input, const Theme& theme,
   const float bar = std::min({kTouchCssPx * theme.scale, rest.drawing * 0.4F, drawing});
   layout.bar = box(safe.left, safe.top, input.width - safe.right, safe.top + bar);
   // The row of buttons is the first to go, before the picture itself is smaller.
-  const float whole_tools = std::min(kTouchCssPx * theme.scale, rest.drawing * 0.25F);
+  const float room_for_tools = std::min(kTouchCssPx * theme.scale, rest.drawing * 0.25F);
+  const float whole_tools = room_for_tools < 32 ? 0 : room_for_tools;
   const float tools = std::max(0.0F, whole_tools - given);
   const float tools_top = safe.top + drawing - tools;
   layout.drawing = box(safe.left, safe.top + bar, input.width - safe.right, tools_top);
@@ -156,9 +157,7 @@ Layout make_layout(const FrameInput& input, const Theme& theme, const LayoutWish
   layout.bottom_inset = std::max(0.0F, input.safe_area.bottom);
   const bool on_phone = theme.coarse && std::min(width, height) < kPhoneHeight;
   const bool upright = width < 640 * theme.scale || width < height * 1.08F;
-  layout.shape = upright                 ? Shape::portrait
-                 : height < kPhoneHeight ? Shape::landscape
-                                         : Shape::wide;
+  layout.shape = upright ? Shape::portrait : height < kPhoneHeight ? Shape::landscape : Shape::wide;
   if (wish.typing && on_phone) {
     place_typing(layout, input, theme);
   } else if (upright) {

@@ -19,8 +19,8 @@ struct LayoutWish {
   /// A value is typed: on a phone the questions get the room that a keyboard leaves, and below them
   /// stands what the typed value leads to.
   bool typing = false;
-  /// How far the questions are scrolled, CSS pixels: by as much, at most, picture and numbers shrink
-  /// on an upright screen.
+  /// How far the questions are scrolled, CSS pixels: by as much, at most, picture and numbers
+  /// shrink on an upright screen.
   float scrolled = 0;
   /// The picture has a second part: the magnifier, the other one of two scenes.
   bool second_part = false;

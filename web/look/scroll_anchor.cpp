@@ -63,7 +63,8 @@ void ScrollAnchor::begin(const RectPx& box, const ScreenShape& shape, float abov
       row.top = box.y + share * box.height;
     }
   }
-  if (shape != last && before.height > 0) carry_over();
+  const bool other_end = std::abs(shape.low - last.low) >= 1;
+  if ((anew || other_end) && before.height > 0) carry_over();
   above_ = above;
   ImGui::SetNextWindowContentSize({0, above_ + head_ + content_ + tail_});
 }

@@ -104,7 +104,6 @@ export class Twin {
 
   /** Lays each control over its drawing; four numbers each, width 0 for what is not on the screen. */
   place(rects) {
-    this.rects = rects;
     this.boxes.forEach((box, i) => {
       if (!box) return;
       const [x, y, width, height] = rects.subarray(4 * i, 4 * i + 4);
@@ -116,13 +115,6 @@ export class Twin {
       style.width = `${width}px`;
       style.height = `${height}px`;
     });
-  }
-
-  rect_of(id) {
-    const i = this.controls.findIndex((control) => control.id === id);
-    if (i < 0 || !this.rects || !(this.rects[4 * i + 2] > 0)) return null;
-    const [x, y, width, height] = this.rects.subarray(4 * i, 4 * i + 4);
-    return { x, y, width, height };
   }
 
   make_section(section) {

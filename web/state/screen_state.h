@@ -78,16 +78,16 @@ struct PanelHeight {
 struct PanelState {
   ThemeChoice theme = ThemeChoice::system;
   ThemeChoice theme_before = ThemeChoice::system;  ///< To go back to from sunlight.
-  std::string open_choice;    ///< Control whose picker is open; empty for none.
-  std::string open_working;   ///< Key of the figure whose working is shown; empty for none.
-  std::string sheet_before;   ///< What lay over the screen in the last frame.
-  bool sheet_opened = false;  ///< It was opened in this frame.
-  float sheet_pull = 0;       ///< How far a finger has pulled it down, CSS pixels.
-  std::string search;         ///< Words that its entries must have.
+  std::string open_choice;         ///< Control whose picker is open; empty for none.
+  std::string open_working;        ///< Key of the figure whose working is shown; empty for none.
+  std::string sheet_before;        ///< What lay over the screen in the last frame.
+  bool sheet_opened = false;       ///< It was opened in this frame.
+  float sheet_pull = 0;            ///< How far a finger has pulled it down, CSS pixels.
+  std::string search;              ///< Words that its entries must have.
   std::vector<UsedLately> lately;  ///< Newest first.
   std::uint64_t lately_version = 0;
-  std::string asked_plan;     ///< Kept plan that was chosen in this frame.
-  std::string asked_action;   ///< Action that was pressed; stays until what does it is here.
+  std::string asked_plan;    ///< Kept plan that was chosen in this frame.
+  std::string asked_action;  ///< Action that was pressed; stays until what does it is here.
   std::optional<Typing> typing;
   std::optional<SliderDrag> drag;
   std::string focus;                   ///< Control with the page's keyboard focus.

@@ -87,7 +87,8 @@ void read_lately(PanelState& state, std::string_view text) {
     text.remove_prefix(std::min(line.size() + 1, text.size()));
     const auto space = line.find(' ');
     if (space == std::string_view::npos || !line.starts_with("/")) continue;
-    state.lately.push_back({std::string(line.substr(0, space)), std::string(line.substr(space + 1))});
+    state.lately.push_back(
+        {std::string(line.substr(0, space)), std::string(line.substr(space + 1))});
   }
 }
 

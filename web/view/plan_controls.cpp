@@ -66,8 +66,8 @@ void put_number(Control& control, const App& app, const FieldSpec& spec, const F
   control.min = factor * (usual ? spec.usual_low : spec.low).to_double();
   control.max = factor * (usual ? spec.usual_high : spec.high).to_double();
   control.step = factor * spec.step.to_double();
-  control.signs = spec.kind == FieldKind::fraction &&
-                  (spec.unit == "s" || control.id.ends_with("/aspect"));
+  control.signs =
+      spec.kind == FieldKind::fraction && (spec.unit == "s" || control.id.ends_with("/aspect"));
   if (const auto number = number_of(value)) {
     control.value = factor * *number;
     control.value_text = number_words(spec, value, control.value);

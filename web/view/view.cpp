@@ -144,7 +144,8 @@ void add_figures(Mirror& mirror, const App& app, const PanelState& state) {
     std::swap(about.frames.front(), about.frames[line]);
     const auto of_line = readings(app.plan(), about);
     for (std::size_t i = 0; i < figures.size() && i < of_line.size(); ++i) {
-      if (figures[i].section == "frame" && of_line[i].key == figures[i].key) figures[i] = of_line[i];
+      if (figures[i].section == "frame" && of_line[i].key == figures[i].key)
+        figures[i] = of_line[i];
     }
   }
   for (Reading& figure : figures) mirror.results.push_back(result_row(figure));

@@ -179,7 +179,8 @@ TEST_CASE("verdicts say by how much") {
   report = evaluate(plan, catalogue);
   // 1/50 s is a whole number of the 100 pulses a second of 50 Hz mains.
   CHECK(verdict(plan, report, Question::run).severity == Severity::ok);
-  CHECK(verdict(plan, report, Question::run).text == "25 frames/s at 1/50 s, no flicker under 50 Hz lights");
+  CHECK(verdict(plan, report, Question::run).text ==
+        "25 frames/s at 1/50 s, no flicker under 50 Hz lights");
 }
 
 TEST_CASE("the headline's field of view is the frame line's, whatever its shape") {

@@ -64,10 +64,8 @@ constexpr auto kFlicker = std::to_array<FlickerRow>({
 });
 
 Running lit(Rational rate, Rational angle, Rational mains) {
-  return {.sensor_rate = rate,
-          .shutter_angle_deg = angle,
-          .lights = Lights::mains,
-          .mains_hz = mains};
+  return {
+      .sensor_rate = rate, .shutter_angle_deg = angle, .lights = Lights::mains, .mains_hz = mains};
 }
 
 TEST_CASE("Shutter angles that hold whole pulses of the lights") {
@@ -105,11 +103,11 @@ TEST_CASE("A safe angle is offered as one that can be dialled") {
     Rational first;
   };
   for (const Row& row : std::to_array<Row>({
-           {24, 180, 50, Rational(864, 5)},                      // exactly 172.8
-           {Rational(24000, 1001), 180, 50, Rational(864, 5)},   // 172.63
-           {Rational(24000, 1001), 180, 60, 144},                // 143.86
-           {Rational(30000, 1001), 180, 60, 180},                // 179.82
-           {25, 11, 50, 90},                                     // none is shorter
+           {24, 180, 50, Rational(864, 5)},                     // exactly 172.8
+           {Rational(24000, 1001), 180, 50, Rational(864, 5)},  // 172.63
+           {Rational(24000, 1001), 180, 60, 144},               // 143.86
+           {Rational(30000, 1001), 180, 60, 180},               // 179.82
+           {25, 11, 50, 90},                                    // none is shorter
        })) {
     CAPTURE(print_rational(row.rate));
     const auto found =
@@ -220,8 +218,7 @@ TEST_CASE("Every frame collects the same light where nothing ripples or beats, a
     if (dice.one_in(2) && most > 0) angle = pulse_deg * Rational(dice.whole(1, most));
     const Rational exposure = angle / (Rational(360) * rate);
     const Rational pulses = Rational(2) * mains;
-    const bool safe =
-        ripple_depth(pulses, exposure) == 0 || beat_hz(pulses, rate) == Rational(0);
+    const bool safe = ripple_depth(pulses, exposure) == 0 || beat_hz(pulses, rate) == Rational(0);
     CAPTURE(print_rational(rate));
     CAPTURE(print_rational(angle));
     CAPTURE(print_rational(mains));
@@ -270,8 +267,8 @@ TEST_CASE("At the nearest safe rates an angle holds whole pulses, a time starts 
   CAPTURE(seed);
   Dice dice(seed);
   for (int round = 0; round < 2000; ++round) {
-    Running run = lit(dice.pick(kRates), Rational(dice.whole(100, 3600), 10),
-                      dice.one_in(2) ? 50 : 60);
+    Running run =
+        lit(dice.pick(kRates), Rational(dice.whole(100, 3600), 10), dice.one_in(2) ? 50 : 60);
     const Rational pulses = Rational(2) * run.mains_hz;
     if (dice.one_in(3)) {
       run.shutter_kind = ShutterKind::time;

@@ -44,8 +44,8 @@ TEST_CASE("scrolled on, the questions have two thirds of a small phone") {
 }
 
 TEST_CASE("what stands above gives way by as much as was scrolled, and by no more than it has") {
-  for (const auto& [width, height] : std::array<std::pair<float, float>, 4>{
-           {{360, 640}, {390, 844}, {768, 1024}, {360, 225}}}) {
+  for (const auto& [width, height] :
+       std::array<std::pair<float, float>, 4>{{{360, 640}, {390, 844}, {768, 1024}, {360, 225}}}) {
     CAPTURE(height);
     const FrameInput input = screen_of(width, height);
     const Layout rest = layout_of(input, 0);
@@ -74,7 +74,8 @@ TEST_CASE("the smallest window, a desktop's at 400 %, can be worked") {
   CHECK(layout_of(screen_of(360, 225), 1000).column.height >= 0.6F * 225);
 }
 
-TEST_CASE("a finger that scrolls moves the rows by as much as it moves, while the picture shrinks") {
+TEST_CASE(
+    "a finger that scrolls moves the rows by as much as it moves, while the picture shrinks") {
   Screen screen(devices()[2]);
   screen.settle();
   TouchLayer touch;

@@ -97,8 +97,8 @@ TEST_CASE("a keyboard never hides the field that is typed into, and it stays whe
     float keyboard;
   };
   const std::array<Held, 3> cases = {{{phone(), 336}, {small_phone(), 280}, {on_its_side(), 210}}};
-  constexpr std::array<std::string_view, 4> kFields = {
-      kFocal, kAspect, "/store/drive_copies", "/run/sensor_rate"};
+  constexpr std::array<std::string_view, 4> kFields = {kFocal, kAspect, "/store/drive_copies",
+                                                       "/run/sensor_rate"};
   for (const auto& [device, keyboard] : cases) {
     for (const std::string_view id : kFields) {
       CAPTURE(device.name);

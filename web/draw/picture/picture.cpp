@@ -173,6 +173,8 @@ void draw_picture(DrawContext& context) {
 }
 
 bool has_second_part(const PanelState& state, const Comparison& comparison) {
+  // A lesson needs the room for its words.
+  if (!state.lesson.empty()) return false;
   switch (state.picture.shows) {
     case PictureKind::sensor:
       return false;

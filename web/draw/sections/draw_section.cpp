@@ -225,11 +225,9 @@ bool rests_out_of_sight(DrawContext& context, const Panel& panel, float top) {
 void follow_jump(DrawContext& context, float top) {
   const float away = top - context.layout.column.y;
   const bool at_end = away > 0 && ImGui::GetScrollY() >= ImGui::GetScrollMaxY();
-  if (std::abs(away) < 1 || at_end) {
-    context.state.jump.clear();
-  } else {
-    ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
-  }
+  // Asked for also where it is already: what was touched before is left behind.
+  ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
+  if (std::abs(away) < 1 || at_end) context.state.jump.clear();
 }
 
 /// What this is for, for somebody who has never seen it; stays until the app is opened again.

@@ -222,7 +222,8 @@ void draw_items(DrawContext& context, const RectPx& box) {
   ImGui::EndChild();
 }
 
-/// The plan's name and, below it, its format; pressed, the plans and what can be done with this one.
+/// The plan's name and, below it, its format; pressed, the plans and what can be done with this
+/// one.
 void draw_plan_name(DrawContext& context, const RectPx& box) {
   const Paint paint = context.paint();
   const Palette& colour = context.theme.colour;
@@ -241,8 +242,9 @@ void draw_plan_name(DrawContext& context, const RectPx& box) {
   const float top = both ? centre(box).y - (strong + caption) / 2 : centre(box).y - strong / 2;
   paint.text({box.x + pad, top, width, strong}, Align::left, TextStyle::strong, colour.text, title);
   const float used = std::min(width, paint.width(TextStyle::strong, title));
-  paint.icon(Icon::chevron, {box.x + pad + used + context.theme.space(1) + icon / 2, top + strong / 2},
-             icon, colour.quiet);
+  paint.icon(Icon::chevron,
+             {box.x + pad + used + context.theme.space(1) + icon / 2, top + strong / 2}, icon,
+             colour.quiet);
   if (!both) return;
   paint.text({box.x + pad, top + strong, width, caption}, Align::left, TextStyle::caption,
              colour.quiet, format_words(context.view));
@@ -254,15 +256,17 @@ void draw_bar(DrawContext& context) {
   const RectPx& bar = context.layout.bar;
   if (bar.height < 20) return;
   const float button = std::min(bar.height, kTouchCssPx * context.theme.scale);
+  // With large text the buttons stay as narrow as a finger allows: the name needs the room.
+  const float wide = std::min(button, std::max(kTouchCssPx, bar.width * 0.13F));
   const float y = centre(bar).y - button / 2;
-  float x = right(bar) - button;
-  sunlight_button(context, {x, y, button, button});
-  x -= button;
-  bar_action(context, kRedo, {x, y, button, button}, Icon::redo);
-  x -= button;
-  bar_action(context, kUndo, {x, y, button, button}, Icon::undo);
-  x -= button;
-  go_to_button(context, {x, y, button, button});
+  float x = right(bar) - wide;
+  sunlight_button(context, {x, y, wide, button});
+  x -= wide;
+  bar_action(context, kRedo, {x, y, wide, button}, Icon::redo);
+  x -= wide;
+  bar_action(context, kUndo, {x, y, wide, button}, Icon::undo);
+  x -= wide;
+  go_to_button(context, {x, y, wide, button});
   if (context.layout.rail_verdicts) return;
   draw_plan_name(context, {bar.x, bar.y, std::max(0.0F, x - bar.x), bar.height});
 }

@@ -55,7 +55,8 @@ void draw_ends(const Paint& paint, const Control& control, const Track& track, f
   paint.line({x, y - 12 * s}, {x, y + 12 * s}, colour.fail, 2);
   const std::string most = short_number(control.ceiling, 2) + " at most";
   const float width = paint.width(TextStyle::small, most);
-  const float left = std::clamp(x - width / 2, track.box.x, std::max(track.box.x, right(track.box) - width));
+  const float left =
+      std::clamp(x - width / 2, track.box.x, std::max(track.box.x, right(track.box) - width));
   paint.text({left, y - 12 * s - line, width + 1, line}, Align::left, TextStyle::small, colour.fail,
              most);
 }

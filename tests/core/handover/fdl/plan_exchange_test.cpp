@@ -116,8 +116,9 @@ bool same_frames(const Plan& a, const Plan& b) {
 
 Plan demo() {
   Plan plan;
-  plan.deliverable.frame_lines = {{"Cinema", Rational(239, 100), Rational(1, 20), {}},
-                                  {"Broadcast", Rational(16, 9), 0, {}}};
+  plan.deliverable.frame_lines = {
+      FrameLine{.name = "Cinema", .aspect = Rational(239, 100), .protection = Rational(1, 20)},
+      FrameLine{.name = "Broadcast", .aspect = Rational(16, 9)}};
   return plan;
 }
 
