@@ -14,6 +14,8 @@ namespace {
 class NoPlatform : public Platform {
  public:
   void wake() override {}
+  RestOfProgram rest() const override { return RestOfProgram::here; }
+  void want_rest() override {}
   bool copy_text(std::string_view) override { return false; }
   std::string page_address() const override { return {}; }
   std::string fragment() const override { return {}; }

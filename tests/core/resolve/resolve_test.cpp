@@ -125,10 +125,10 @@ TEST_CASE("Each frame line is enlarged to its own raster, and the worst of them 
   // 3840 x 2160 read as it is. 16:9 fills the deliverable. 9:16 of the full height is 1215 wide,
   // and so is its raster. A tenth of protection leaves 3456 x 1944 pixels: 1.111 times.
   Plan plan = plan_with(Rational(16, 9), 3840, 2160);
-  plan.deliverable.frame_lines.push_back(
-      {.name = "Tall", .aspect = Rational(9, 16), .protection = 0, .anchor = {}});
-  plan.deliverable.frame_lines.push_back(
-      {.name = "Safe", .aspect = Rational(16, 9), .protection = Rational(1, 10), .anchor = {}});
+  plan.deliverable.frame_lines.emplace_back().aspect = Rational(9, 16);
+  FrameLine& safe = plan.deliverable.frame_lines.emplace_back();
+  safe.aspect = Rational(16, 9);
+  safe.protection = Rational(1, 10);
   const Geometry geometry = plain_geometry(3840, 2160);
   CHECK(resolve_of(plan, geometry).nominal_scale == doctest::Approx(1 / 0.9).epsilon(1e-12));
   const LineRaster tall = line_raster(plan.deliverable, plan.deliverable.frame_lines[1]);

@@ -329,13 +329,14 @@ TEST_CASE("No rate, shutter or mains a plan may hold overflows") {
   }
 }
 
-TEST_CASE("The rate ceiling is the lowest of mode, option and card") {
+TEST_CASE("The rate ceiling is the lowest of mode, option, card and camera") {
+  Camera camera;
   SensorMode mode;
   Recording recording;
   Card card;
   card.write_bytes_per_s = 400'000'000;
   const auto ceiling = [&](std::int64_t frame_bytes) {
-    return rate_ceiling(mode, recording, card, frame_bytes);
+    return rate_ceiling(camera, mode, recording, card, frame_bytes);
   };
   CHECK_FALSE(ceiling(0).rate.has_value());
   CHECK(ceiling(0).limited_by == RateLimit::none);
@@ -351,7 +352,8 @@ TEST_CASE("The rate ceiling is the lowest of mode, option and card") {
   CHECK(ceiling(0).limited_by == RateLimit::recording);
   CHECK(ceiling(8'000'000).limited_by == RateLimit::recording);  // a tie names the earlier
   CHECK(ceiling(8'000'001).limited_by == RateLimit::card);
-  CHECK(rate_ceiling(mode, recording, card, 0, Rational(24)).limited_by == RateLimit::camera);
+  camera.max_rate = 24;
+  CHECK(ceiling(0).limited_by == RateLimit::camera);
 }
 
 TEST_CASE("A rate is allowed up to the ceiling and not beyond") {

@@ -116,9 +116,13 @@ bool same_frames(const Plan& a, const Plan& b) {
 
 Plan demo() {
   Plan plan;
-  plan.deliverable.frame_lines = {
-      FrameLine{.name = "Cinema", .aspect = Rational(239, 100), .protection = Rational(1, 20)},
-      FrameLine{.name = "Broadcast", .aspect = Rational(16, 9)}};
+  FrameLine& cinema = plan.deliverable.frame_lines.front();
+  cinema.name = "Cinema";
+  cinema.aspect = Rational(239, 100);
+  cinema.protection = Rational(1, 20);
+  FrameLine& broadcast = plan.deliverable.frame_lines.emplace_back();
+  broadcast.name = "Broadcast";
+  broadcast.aspect = Rational(16, 9);
   return plan;
 }
 
