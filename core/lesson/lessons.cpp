@@ -324,7 +324,9 @@ Lesson flicker() {
            .figure = "run.exposure_change_stops",
            .control = kShutter,
            .edits = {{kShutter, "172.8"}},
-           .claims = {{kExposure, kFalls}, {kDepth, kFalls}, {"run.exposure_change_stops", kFalls}}},
+           .claims = {{kExposure, kFalls},
+                      {kDepth, kFalls},
+                      {"run.exposure_change_stops", kFalls}}},
           {.title = "Or a steady rate",
            .words = "At 25 frames a second 180 degrees is a fiftieth of a second too: two pulses "
                     "again, and every frame meets them at the same point.",
