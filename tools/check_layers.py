@@ -70,7 +70,8 @@ FOLDERS = [Folder(*row) for row in [
     ("web/draw", "The whole screen.", DRAWN + " web/draw/widgets web/draw/picture web/draw/sections"),
     ("web/ui", "The front door, and touch.",
      "core web/door web/look web/app web/state web/view web/act web/draw/widgets web/draw/picture web/draw/sections web/draw"),
-    ("web/host", "The browser's side: the program's entry, the renderer, what the page is asked for.", "core/catalogue web/door web/ui"),
+    ("web/host", "The browser's side: the program's entry, the renderer, what the page is asked for.",
+     "core/base core/catalogue web/door web/ui"),
     ("tools/cli", "The command line: one file a verb.", "core"),
     ("tools/schema", "Writes docs/schema from the tables of fields.", "core"),
 ]]

@@ -75,7 +75,7 @@ Finding squeeze_finding(Rational squeeze, Rational desqueeze) {
 }
 
 /// What frames of one size mean for the card.
-struct CardLoad {
+struct FormatLoad {
   std::int64_t stored_bytes = 0;
   double bytes_per_s = 0;
   double minutes = 0;
@@ -83,37 +83,37 @@ struct CardLoad {
 };
 
 /// Nothing when not one frame fits the card, or a count is too large to be exact.
-std::optional<CardLoad> card_load(const Conditions& conditions, std::int64_t frame_bytes) {
+std::optional<FormatLoad> card_load(const Conditions& conditions, std::int64_t frame_bytes) {
   const auto stream = stream_of(frame_bytes, conditions.run, conditions.container);
   const auto usable = usable_bytes(conditions.card);
   if (!stream || !usable) return std::nullopt;
   const auto frames = frames_per_card(*stream, *usable);
   if (!frames || *frames == 0) return std::nullopt;
-  return CardLoad{.stored_bytes = stream->frame_bytes,
-                  .bytes_per_s = stream->bytes_per_s().to_double(),
-                  .minutes = minutes_of(*frames, stream->rate),
-                  .headroom = write_headroom(*stream, conditions.card.write_bytes_per_s)};
+  return FormatLoad{.stored_bytes = stream->frame_bytes,
+                    .bytes_per_s = stream->bytes_per_s().to_double(),
+                    .minutes = minutes_of(*frames, stream->rate),
+                    .headroom = write_headroom(*stream, conditions.card.write_bytes_per_s)};
 }
 
 /// The smaller and the larger bound of the data; equal for most codecs.
-struct CardLoads {
-  CardLoad light;
-  CardLoad heavy;
+struct FormatLoads {
+  FormatLoad light;
+  FormatLoad heavy;
 };
 
-std::optional<CardLoads> card_loads(const Conditions& conditions, const Geometry& geometry,
-                                    const Codec& codec) {
+std::optional<FormatLoads> card_loads(const Conditions& conditions, const Geometry& geometry,
+                                      const Codec& codec) {
   const auto bytes = bytes_per_frame(codec.form, geometry.recorded_width_pixels,
                                      geometry.recorded_height_pixels, conditions.run.sensor_rate);
   if (!bytes) return std::nullopt;
   const auto light = card_load(conditions, bytes->least);
   const auto heavy = bytes->exact() ? light : card_load(conditions, bytes->most);
   if (!light || !heavy) return std::nullopt;
-  return CardLoads{*light, *heavy};
+  return FormatLoads{*light, *heavy};
 }
 
 void set_card_figures(FormatFigures& figures, const Conditions& conditions,
-                      const std::optional<CardLoads>& loads) {
+                      const std::optional<FormatLoads>& loads) {
   finding_of(figures.findings, Requirement::frame_size) = at_least(loads ? 1 : 0, 1);
   if (!loads) return;
   const auto& [light, heavy] = *loads;

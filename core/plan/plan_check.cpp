@@ -1,10 +1,10 @@
 #include "core/plan/plan_check.h"
-#include "core/base/plain_text.h"
-#include "core/catalogue/catalogue_check.h"
 
 #include <algorithm>
 
 #include "core/base/number_text.h"
+#include "core/base/plain_text.h"
+#include "core/catalogue/catalogue_check.h"
 #include "core/encode/json_path.h"
 #include "core/plan/plan_fields.h"
 

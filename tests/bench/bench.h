@@ -20,6 +20,9 @@ struct Benchmark {
   /// What one run should stay under, nanoseconds; natively and in WebAssembly. 0: no budget.
   double native_budget_ns = 0;
   double wasm_budget_ns = 0;
+  /// Another benchmark of the same work on fewer items, whose time per item this one must stay
+  /// near. Empty: none.
+  std::string grows_from = {};
 };
 
 /// Medians over several batches.

@@ -15,10 +15,11 @@ int main(int argc, char** argv) {
     std::printf(
         "{\"name\": \"%s\", \"median_ns\": %.1f, \"fastest_ns\": %.1f, \"runs\": %lld, \"items\": "
         "%lld, "
-        "\"native_budget_ns\": %.1f, \"wasm_budget_ns\": %.1f}\n",
+        "\"native_budget_ns\": %.1f, \"wasm_budget_ns\": %.1f, "
+        "\"grows_from\": \"%s\"}\n",
         timing.name.c_str(), timing.median_ns, timing.fastest_ns,
         static_cast<long long>(timing.runs), static_cast<long long>(benchmark.items),
-        benchmark.native_budget_ns, benchmark.wasm_budget_ns);
+        benchmark.native_budget_ns, benchmark.wasm_budget_ns, benchmark.grows_from.c_str());
     std::fflush(stdout);
   }
   return 0;

@@ -8,7 +8,7 @@ import path from 'node:path';
 import { after, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { DEVICES, open_site, start } from './support/harness.mjs';
-import { at_rest } from './support/gestures.mjs';
+import { at_rest, until_said } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const widegate = path.join(root, 'build/native/widegate');
@@ -72,7 +72,7 @@ test('the app saves the same picture', { skip: !fs.existsSync(widegate) && 'the 
   const plan = example('three-frame-lines');
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.locator('[data-id="command:open-plan"]').evaluate((element) => element.click())]);
   await chooser.setFiles(plan);
-  await page.waitForFunction(() => /^Opened/.test(window.widegate.mirror().message));
+  await until_said(page, /^Opened/);
   await at_rest(page);
   const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-id="command:save-chart-png"]').evaluate((element) => element.click())]);
   const file = path.join(folder, download.suggestedFilename());

@@ -8,7 +8,7 @@ import path from 'node:path';
 import { after, afterEach, before, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
-import { Fingers, at_rest, control, mirror, reveal } from './support/gestures.mjs';
+import { Fingers, at_rest, control, mirror, reload, reveal, until } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const program = path.join(root, 'build/native/widegate');
@@ -65,7 +65,7 @@ async function open_file(page, file) {
     page.locator('[data-id="command:open-framing"]').evaluate((button) => button.click())]);
   await chooser.setFiles(file);
   const name = file.name || path.basename(file);
-  await page.waitForFunction((wanted) => window.widegate.mirror().message.includes(wanted), name);
+  await until(`the message about ${name}`, async () => (await mirror(page)).message, (text) => text.includes(name));
   await at_rest(page);
 }
 
@@ -156,9 +156,7 @@ test('own template: made from another, changed, refused values explained, kept o
   await set(page, 'delivery:own/target_dimensions/width', '-4');
   assert.match((await control(page, 'delivery:own/target_dimensions/width')).problem, /whole pixels from 1/);
   assert.equal((await figures(page))['delivery.canvas'], '5000 × 1716');
-  await page.reload();
-  await page.waitForFunction(() => window.widegate?.resting());
-  await at_rest(page);
+  await reload(page);
   assert.equal((await figures(page))['delivery.canvas'], '5000 × 1716');
 });
 

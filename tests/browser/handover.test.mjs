@@ -8,7 +8,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
 import { DEVICES, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
-import { at_rest, box_of, control, headline, mirror, reveal, settled_address } from './support/gestures.mjs';
+import { at_rest, box_of, control, headline, mirror, open_damaged, reveal, settled_address, until, until_page, until_said } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
@@ -69,9 +69,9 @@ const focal = async () => (await control(page, FOCAL)).value_text;
 
 test('the address follows the plan, once for many changes', async () => {
   await page.evaluate(() => {
-    window.calls = 0;
+    window.calls = [];
     const replace = history.replaceState.bind(history);
-    history.replaceState = (...args) => { window.calls += 1; replace(...args); };
+    history.replaceState = (...args) => { window.calls.push(performance.now()); replace(...args); };
   });
   const length = await page.evaluate(() => history.length);
   const box = await reveal(page, FOCAL);
@@ -82,7 +82,10 @@ test('the address follows the plan, once for many changes', async () => {
   await page.mouse.up();
   await at_rest(page);
   await settled_address(page);
-  assert.ok(await page.evaluate(() => window.calls) <= 3);
+  // However long the machine takes for the drag: browsers allow only so many changes in a while.
+  const calls = await page.evaluate(() => window.calls);
+  assert.ok(calls.length > 0);
+  calls.slice(1).forEach((at, i) => assert.ok(at - calls[i] > 390, `written again after ${at - calls[i]} ms`));
   assert.equal(await page.evaluate(() => history.length), length, 'no history of every change');
 });
 
@@ -99,7 +102,7 @@ test('the copied link opens the same plan elsewhere', async () => {
 });
 
 /** Waits for what a change of the address does: it arrives as an event of its own. */
-const until_focal = (text) => page.waitForFunction(([id, wanted]) => window.widegate.mirror().controls.find((each) => each.id === id).value_text === wanted, [FOCAL, text]);
+const until_focal = (text) => until(`a focal length of ${text}`, focal, (now) => now === text);
 
 test('a link opened in place changes the plan; back and forward work; a damaged one is explained', async () => {
   await set_focal('66');
@@ -107,7 +110,7 @@ test('a link opened in place changes the plan; back and forward work; a damaged 
   await settled_address(page);
   const first = await page.evaluate(() => location.hash);
   await set_focal('75');
-  await page.waitForFunction((old) => location.hash !== old, first);
+  await until_page(page, 'another address', (old) => location.hash !== old, first);
   await settled_address(page);
   await page.evaluate((hash) => { location.hash = hash; }, first);
   await until_focal('65');
@@ -120,11 +123,8 @@ test('a link opened in place changes the plan; back and forward work; a damaged 
   const swapped = `${first.slice(0, 20)}${first[20] === 'A' ? 'B' : 'A'}${first.slice(21)}`;
   for (const damaged of ['#!!', `#${'A'.repeat(5000)}`, `#1.${'A'.repeat(200000)}`, first.slice(0, -3), ...cuts, swapped,
     first.replace('#1.', '#2.'), first.replace('#1.', '#999999999999.'), '#<img src=x onerror=alert(1)>', '#%E0%A4%A']) {
-    await page.evaluate((hash) => { location.hash = hash; }, damaged);
-    await at_rest(page);
+    await open_damaged(page, damaged, () => page.locator('#said').textContent());
     assert.equal(await focal(), '65', damaged.slice(0, 20));
-    assert.match((await mirror(page)).message, /link/i, damaged.slice(0, 20));
-    assert.match(await page.locator('#said').textContent(), /link/i);
   }
 });
 
@@ -133,7 +133,7 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     await page.emulateMedia({ colorScheme });
     await press('command:show-qr');
     const dialog = page.locator('#picture');
-    assert.equal(await dialog.isVisible(), true);
+    await until('the picture is shown', () => dialog.isVisible());
     const link = await dialog.locator('.words').textContent();
     assert.ok(link.startsWith(`${site.address}#`), link);
     assert.equal(await dialog.getByRole('img', { name: 'QR code of the link' }).count(), 1);
@@ -142,13 +142,15 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     assert.equal(read_qr(file), link);
     await keep_screenshot(page, `qr_${colorScheme}`);
     await page.keyboard.press('Escape');
-    assert.equal(await dialog.isVisible(), false);
+    await until('the picture is put away', () => dialog.isVisible(), (seen) => !seen);
   }
   // On phones, upright and on their side, the whole code is in sight.
   for (const [width, height] of [[390, 844], [844, 390], [320, 568]]) {
     await page.setViewportSize({ width, height });
     await at_rest(page);
     await page.locator('[data-id="command:show-qr"]').evaluate((element) => element.click());
+    await until('the picture is shown', () => page.locator('#picture').isVisible());
+    await at_rest(page);
     const file = path.join(folder, `qr_${width}.png`);
     await page.screenshot({ path: file });
     await keep_screenshot(page, `qr_${width}x${height}`);
@@ -156,7 +158,7 @@ test('the QR code on the screen is read by a QR reader, has its words, and close
     const close = await page.locator('#picture button').boundingBox();
     assert.ok(close.height >= 44 && close.y + close.height <= height, 'the button to close it is in sight');
     await page.locator('#picture button').click();
-    assert.equal(await page.locator('#picture').isVisible(), false);
+    await until('the picture is put away', () => page.locator('#picture').isVisible(), (seen) => !seen);
   }
 });
 
@@ -169,10 +171,10 @@ test('a plan that fits no code says so', async () => {
   for (let i = 0; i < 90; i += 1) camera.modes.push({ ...mode, id: `mode-${i}`, name: noise(i) });
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('command:open-plan')]);
   await chooser.setFiles({ name: 'long.plan.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(plan)) });
-  await page.waitForFunction(() => window.widegate.mirror().message === 'Opened long.plan.json.');
+  await until_said(page, /^Opened long\.plan\.json\.$/);
   await page.locator('[data-id="command:show-qr"]').evaluate((element) => element.click());
   await at_rest(page);
-  assert.match((await mirror(page)).message, /too long for a QR code/);
+  await until_said(page, /too long for a QR code/);
   assert.equal(await page.locator('#picture').isVisible(), false);
 });
 
@@ -205,10 +207,10 @@ test('files: plan out and in, ranking, chart, framing', async () => {
   await set_focal('75');
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('command:open-plan')]);
   await chooser.setFiles(plan.file);
-  await page.waitForFunction((id) => window.widegate.mirror().controls.find((each) => each.id === id).value_text === '65', FOCAL);
+  await until_focal('65');
   const [again] = await Promise.all([page.waitForEvent('filechooser'), press('command:open-plan')]);
   await again.setFiles({ name: 'rubbish.json', mimeType: 'application/json', buffer: Buffer.from('{"lens":{"focal_mm":-1}}') });
-  await page.waitForFunction(() => /rubbish\.json/.test(window.widegate.mirror().message));
+  await until_said(page, /rubbish\.json/);
   assert.equal(await focal(), '65');
 });
 
@@ -247,9 +249,10 @@ test('a lesson is walked through by the keys of a presenter', async () => {
 
 test('the list of keys opens and closes', async () => {
   await page.keyboard.press('?');
-  assert.equal(await page.locator('#keys').isVisible(), true);
+  await until('the keys are shown', () => page.locator('#keys').isVisible());
+  assert.match(await page.locator('#version').textContent(), /^Widegate \d+\.\d+\.\d+$/);
   await page.keyboard.press('Escape');
-  assert.equal(await page.locator('#keys').isVisible(), false);
+  await until('the keys are put away', () => page.locator('#keys').isVisible(), (seen) => !seen);
   await at_rest(page);
   await page.keyboard.press('End');
   await at_rest(page);

@@ -8,7 +8,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, describe, test } from 'node:test';
 import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch } from './support/harness.mjs';
-import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './support/gestures.mjs';
+import { Fingers, at_rest, control, headline, mirror, ready, reload, reveal, settled_address, until, until_said } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const SHEET = [
@@ -160,7 +160,7 @@ test('by keyboard alone; what does not fit is said; the export keeps the publish
   document.cameras[0].name = 'Hazel, other body';
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press(page, 'library:import')]);
   await chooser.setFiles({ name: 'other.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(document)) });
-  await page.waitForFunction(() => window.widegate.mirror().controls.some((each) => each.id === 'library:import-all'));
+  await until('the question about what is brought in', () => find(page, 'library:import-all'));
   await at_rest(page);
   assert.match((await control(page, 'library:import-new')).help, /Different.*Hazel, other body/);
   await reveal(page, 'library:import-all');
@@ -171,7 +171,7 @@ test('by keyboard alone; what does not fit is said; the export keeps the publish
   const before_rubbish = await kept();
   const [again] = await Promise.all([page.waitForEvent('filechooser'), press(page, 'library:import')]);
   await again.setFiles({ name: 'rubbish.json', mimeType: 'application/json', buffer: Buffer.from('{"cameras":[1]}') });
-  await page.waitForFunction(() => /rubbish\.json/.test(window.widegate.mirror().message));
+  await until_said(page, /rubbish\.json/);
   assert.equal(await kept(), before_rubbish);
   await close_clean(opened);
 });
@@ -183,8 +183,7 @@ test('a codec by the size of a file, and equipment known to every tab', async ()
   const second = await opened.context.newPage();
   const trouble = watch(second, site.address);
   await second.goto(site.address);
-  await second.waitForFunction(() => window.widegate);
-  await at_rest(second);
+  await ready(second);
   await page.bringToFront();
   await pick(page, 'library:new', 'codecs');
   for (const [key, text] of [['name', 'Test clip'], ['bytes', '11.2 GB'], ['seconds', '1 min'], ['rate', '24'],
@@ -192,7 +191,7 @@ test('a codec by the size of a file, and equipment known to every tab', async ()
   assert.match((await control(page, 'library:keep')).help, /7\.778 MB/);
   await press(page, 'library:keep');
   await second.bringToFront();
-  await second.waitForFunction(() => window.widegate.mirror().controls.some((each) => each.id === 'library:row' && each.choices.length === 2));
+  await until('the codec is known to the other tab', () => find(second, 'library:row'), (row) => row?.choices.length === 2);
   assert.deepEqual(trouble, []);
   await close_clean(opened);
 });
@@ -230,13 +229,12 @@ describe('plans by name', () => {
     await press(page, 'plans:add');
     const second = await opened.context.newPage();
     await second.goto(site.address);
-    await second.waitForFunction(() => window.widegate);
-    await at_rest(second);
+    await ready(second);
     assert.equal((await control(second, 'plans:list')).value_text, 'Shared');
     await pick(second, '/format/camera', 'birch');
     await page.bringToFront();
     await pick(page, '/format/camera', 'cedar');
-    await page.waitForFunction(() => /another tab/.test(window.widegate.mirror().message));
+    await until_said(page, /another tab/);
     await at_rest(page);
     assert.deepEqual(await offered(page, 'plans:list'), ['Shared', 'Shared (2)']);
     await pick(page, 'plans:list', '1');

@@ -7,7 +7,7 @@ import path from 'node:path';
 import { after, before, test } from 'node:test';
 import { serve_folder } from '../../tools/lib/static_server.mjs';
 import { DIST, chromium, launch_options, policy_violations, start, watch } from './support/harness.mjs';
-import { at_rest, control, ready, settled_address } from './support/gestures.mjs';
+import { at_rest, control, ready, settled_address, until_page } from './support/gestures.mjs';
 import { load_puppeteer, open_tab, serve } from './support/tabs.mjs';
 import { take_new_version } from './support/update_story.mjs';
 
@@ -25,7 +25,7 @@ function copy_of_site(name) {
 
 async function kept_offline(page) {
   await page.evaluate(() => navigator.serviceWorker.ready);
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await until_page(page, 'the site is kept on the device', () => navigator.serviceWorker.controller !== null);
 }
 
 async function set_focal(page, text) {

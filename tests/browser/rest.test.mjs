@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
 import { DEVICES, decode_png, open_site, policy_violations, start, watch } from './support/harness.mjs';
-import { at_rest, control, frame_count, headline, mirror, ready, reload, settled_address } from './support/gestures.mjs';
+import { at_rest, control, frame_count, headline, lose_context, mirror, ready, reload, restore_context, settled_address, until_page } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
@@ -26,8 +26,9 @@ async function close_clean({ page, context, trouble }) {
 }
 
 describe('at rest', () => {
-  for (const name of ['phone', 'desktop']) {
-    test(`no frame in ten seconds on a ${name}`, async (t) => {
+  // Both wait at the same time: here it is time itself that must pass.
+  describe('nothing is drawn', { concurrency: true }, () => {
+    for (const name of ['phone', 'desktop']) test(`no frame in ten seconds on a ${name}`, async (t) => {
       const opened = await open_site(site, { device: DEVICES[name] });
       await at_rest(opened.page);
       await set_focal(opened.page, '40');
@@ -38,7 +39,7 @@ describe('at rest', () => {
       assert.equal(drawn, 0);
       await close_clean(opened);
     });
-  }
+  });
 
   test('time to the first frame', async (t) => {
     const opened = await open_site(site, { device: DEVICES.phone });
@@ -77,7 +78,7 @@ describe('the plan survives', () => {
     // Again before the address has caught up.
     await reload(page);
     assert.equal((await control(page, FOCAL)).value_text, '78');
-    await page.waitForFunction((old) => location.hash.length > 1 && location.hash !== old, behind);
+    await until_page(page, 'another address', (old) => location.hash.length > 1 && location.hash !== old, behind);
     await close_clean(opened);
   });
 
@@ -169,12 +170,6 @@ describe('the plan survives', () => {
 });
 
 describe('a lost drawing context', () => {
-  const lose = (page) => page.evaluate(() => {
-    const gl = document.getElementById('canvas').getContext('webgl2');
-    window.loss = gl.getExtension('WEBGL_lose_context');
-    window.loss.loseContext();
-  });
-  const restore = (page) => page.evaluate(() => window.loss.restoreContext());
   const pixels = async (page) => decode_png(await page.screenshot()).pixels;
 
   test('comes back with the same picture', async () => {
@@ -182,11 +177,8 @@ describe('a lost drawing context', () => {
     const { page } = opened;
     await at_rest(page);
     const before = await pixels(page);
-    await lose(page);
-    await page.waitForTimeout(300);
-    await restore(page);
-    await page.waitForTimeout(300);
-    await at_rest(page);
+    await lose_context(page);
+    await restore_context(page);
     const now = await pixels(page);
     let different = 0;
     for (let i = 0; i < before.length; i += 1) different += before[i] !== now[i];
@@ -206,12 +198,9 @@ describe('a lost drawing context', () => {
     await page.mouse.move(x + width / 2 + 30, y + height / 2);
     await at_rest(page);
     const dragged = (await control(page, FOCAL)).value_text;
-    await lose(page);
-    await page.waitForTimeout(100);
+    await lose_context(page);
     await page.mouse.up();
-    await restore(page);
-    await page.waitForTimeout(300);
-    await at_rest(page);
+    await restore_context(page);
     assert.equal((await control(page, FOCAL)).value_text, dragged);
     await page.mouse.move(x + width / 2 - 60, y + height / 2);
     await at_rest(page);

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
 import { DEVICES, decode_png, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
-import { Fingers, at_rest, box_of, control, frame_count } from './support/gestures.mjs';
+import { Fingers, at_rest, box_of, control, frame_count, lose_context, reload, restore_context } from './support/gestures.mjs';
 
 let site;
 before(async () => { site = await start(); });
@@ -166,14 +166,8 @@ test('a lost drawing context comes back with the same scene', async () => {
   const opened = await open_scene(DEVICES.phone, { 'view:scene': 'deck' });
   const { page } = opened;
   const before = decode_png(await page.screenshot()).pixels;
-  await page.evaluate(() => {
-    window.loss = document.getElementById('canvas').getContext('webgl2').getExtension('WEBGL_lose_context');
-    window.loss.loseContext();
-  });
-  await page.waitForTimeout(300);
-  await page.evaluate(() => window.loss.restoreContext());
-  await page.waitForTimeout(300);
-  await at_rest(page);
+  await lose_context(page);
+  await restore_context(page);
   assert.equal(Buffer.compare(decode_png(await page.screenshot()).pixels, before), 0);
   assert.equal(await page.evaluate(() => document.getElementById('canvas').getContext('webgl2').getError()), 0);
   await close_clean(opened);
@@ -199,9 +193,7 @@ describe('two formats', () => {
       assert.ok(extent(over, warm).count < extent(beside, warm).count - 500, 'two sunsets are seen');
       const cell = page.locator('[data-report="compare.mode.width_mm"] td');
       assert.equal(await cell.textContent(), '26.96 mm against 36.19 mm, +34 %');
-      await page.reload();
-      await page.waitForFunction(() => window.widegate);
-      await at_rest(page);
+      await reload(page);
       assert.equal((await control(page, 'compare:camera')).edit_text, 'birch');
       await close_clean(opened);
     });

@@ -5,7 +5,7 @@
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
 import { DEVICES, colour_count, keep_screenshot, open_site, policy_violations, start } from './support/harness.mjs';
-import { at_rest, box_of, mirror, reveal } from './support/gestures.mjs';
+import { at_rest, box_of, mirror, reveal, until_page } from './support/gestures.mjs';
 
 const SCREENS = [
   { width: 360, height: 640, ratio: 2, finger: true },
@@ -103,7 +103,7 @@ describe('the system\'s wishes', () => {
     const session = await page.context().newCDPSession(page);
     await session.send('Page.setFontSizes', { fontSizes: { standard: 24 } });
     await at_rest(page);
-    await page.waitForFunction(() => parseFloat(getComputedStyle(document.documentElement).fontSize) === 24);
+    await until_page(page, 'larger text', () => parseFloat(getComputedStyle(document.documentElement).fontSize) === 24);
     await at_rest(page);
     await keep_screenshot(page, 'wish_large_text');
     const now = await box_of(page, '/format/camera');
@@ -150,7 +150,7 @@ describe('a screen that changes', () => {
       // As zooming does: the window stays, so its size in CSS pixels changes with the ratio.
       const [width, height] = [1200, 800].map((pixels) => Math.round(pixels / deviceScaleFactor));
       await session.send('Emulation.setDeviceMetricsOverride', { width, height, deviceScaleFactor, mobile: false });
-      await page.waitForFunction((ratio) => devicePixelRatio === ratio, deviceScaleFactor);
+      await until_page(page, 'another pixel ratio', (ratio) => devicePixelRatio === ratio, deviceScaleFactor);
       await at_rest(page);
       await assert_sharp(page);
     }

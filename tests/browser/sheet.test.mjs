@@ -8,7 +8,7 @@ import path from 'node:path';
 import { after, before, describe, test } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import { DEVICES, open_site, policy_violations, start } from './support/harness.mjs';
-import { at_rest } from './support/gestures.mjs';
+import { mirror, until } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const widegate = path.join(root, 'build/native/widegate');
@@ -42,10 +42,9 @@ async function print_plan(file, button) {
   await page.evaluate(() => { window.printed = ''; });
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.locator('[data-id="command:open-plan"]').evaluate((element) => element.click())]);
   await chooser.setFiles(file);
-  await page.waitForFunction((name) => window.widegate.mirror().message === `Opened ${name}.`, path.basename(file));
+  await until(`${file} is open`, async () => (await mirror(page)).message, (text) => text === `Opened ${path.basename(file)}.`);
   await page.locator(`[data-id="${button}"]`).evaluate((element) => element.click());
-  await at_rest(page);
-  return page.evaluate(() => window.printed);
+  return until('the sheet is printed', () => page.evaluate(() => window.printed));
 }
 
 async function to_pdf(format, name) {
@@ -122,8 +121,8 @@ test('workings follow on further pages', async () => {
 test('after printing the page is as before, and nothing went wrong', async () => {
   await opened.page.evaluate(() => { window.keep = false; });
   await to_pdf('A4', 'last');
-  assert.equal(await opened.page.locator('#sheet').count(), 0);
-  assert.equal(await opened.page.evaluate(() => document.adoptedStyleSheets.length), 0);
+  await until('the sheet is gone', () => opened.page.locator('#sheet').count(), (count) => count === 0);
+  await until('its styles are gone', () => opened.page.evaluate(() => document.adoptedStyleSheets.length), (count) => count === 0);
   assert.deepEqual(opened.trouble, []);
   assert.deepEqual(await policy_violations(opened.page), []);
 });

@@ -180,6 +180,14 @@ test("wrong use is bad input, help is not", () => {
   }
 });
 
+test("the version is told, of the program and of its links", () => {
+  const { code, out } = run(["--version"]);
+  assert.equal(code, 0);
+  assert.match(out, /^widegate \d+\.\d+\.\d+, links of version \d+\n$/);
+  const link = run(["link", "-"], plan("")).out;
+  assert.ok(link.includes(`${out.match(/version (\d+)/)[1]}.`));
+});
+
 test("a wrong --set names the field", () => {
   for (const [setting, complaint] of [
     ["/lens/focal_mm=wide", /^--set: \/lens\/focal_mm: "wide" is not accepted; expected a number from 1 to 3000 mm$/],

@@ -1,32 +1,31 @@
 // widegate: the core on the command line. Finds the verb, lets it read its options, runs it.
 #include <cstdio>
 #include <exception>
+#include <string>
 
+#include "core/base/version.h"
 #include "tools/cli/verb.h"
 
 namespace widegate::cli {
 namespace {
 
-/// Help ends well, anything not understood is bad input; CLI11 prints both.
-int explain(const CLI::App& app, const CLI::ParseError& error) {
-  const bool asked_for = app.exit(error) == static_cast<int>(CLI::ExitCodes::Success);
-  return static_cast<int>(asked_for ? ExitCode::fine : ExitCode::bad_input);
+std::string version_words() {
+  return "widegate " + std::string(kProgramVersion) + ", links of version " +
+         std::string(kLinkVersion);
 }
 
 int run(int argc, char** argv) {
-  CLI::App app("Choose a motion-picture recording format, with the working shown.", "widegate");
-  app.require_subcommand(1);
   Action action;
-  for (const Verb& verb : verbs()) {
-    CLI::App* command = app.add_subcommand(verb.name, verb.summary);
-    command->callback([&action, work = verb.set_up(*command)] { action = work; });
-  }
-  try {
-    app.parse(argc, argv);
-  } catch (const CLI::ParseError& error) {
-    return explain(app, error);
-  }
-  return static_cast<int>(action());
+  const auto ended = read_command_line(
+      argc, argv, "Choose a motion-picture recording format, with the working shown.",
+      [&action](Command& whole) {
+        whole.add_version(version_words(), "Version of the program and of its links");
+        for (const Verb& verb : verbs()) {
+          Command command = whole.add_subcommand(verb.name, verb.summary);
+          command.when_read([&action, work = verb.set_up(command)] { action = work; });
+        }
+      });
+  return ended ? *ended : static_cast<int>(action());
 }
 
 }  // namespace

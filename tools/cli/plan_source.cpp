@@ -37,21 +37,21 @@ std::optional<Catalogue> load_library(const std::vector<std::string>& files) {
   return library;
 }
 
-void add_catalogue_option(CLI::App& command, std::vector<std::string>& files) {
+void add_catalogue_option(Command& command, std::vector<std::string>& files) {
   command.add_option("--catalogue", files, "Own cameras, lenses, cards and codecs (repeatable)")
-      ->type_name("FILE")
-      ->allow_extra_args(false);
+      .type_name("FILE")
+      .one_value_each();
 }
 
-std::shared_ptr<PlanSource> PlanSource::add_to(CLI::App& command) {
+std::shared_ptr<PlanSource> PlanSource::add_to(Command& command) {
   auto source = std::make_shared<PlanSource>();
   command.add_option("plan", source->file_, "Plan document, or - for standard input")
-      ->type_name("PLAN.json")
-      ->required();
+      .type_name("PLAN.json")
+      .required();
   add_catalogue_option(command, source->catalogue_files_);
   command.add_option("--set", source->settings_, "Change a field: /lens/focal_mm=50 (repeatable)")
-      ->type_name("POINTER=VALUE")
-      ->allow_extra_args(false);
+      .type_name("POINTER=VALUE")
+      .one_value_each();
   return source;
 }
 

@@ -1,7 +1,6 @@
 // What every verb that starts from a plan shares: the file, one's own libraries, changed fields.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <memory>
 #include <optional>
 #include <string>
@@ -9,6 +8,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/plan/plan.h"
+#include "tools/cli/command.h"
 
 namespace widegate::cli {
 
@@ -17,7 +17,7 @@ namespace widegate::cli {
 [[nodiscard]] std::optional<Catalogue> load_library(const std::vector<std::string>& files);
 
 /// Adds --catalogue FILE to a command.
-void add_catalogue_option(CLI::App& command, std::vector<std::string>& files);
+void add_catalogue_option(Command& command, std::vector<std::string>& files);
 
 /// A plan and the library it was checked against.
 struct LoadedPlan {
@@ -29,7 +29,7 @@ struct LoadedPlan {
 class PlanSource {
  public:
   /// Adds the options; the returned values are filled when the command line is parsed.
-  [[nodiscard]] static std::shared_ptr<PlanSource> add_to(CLI::App& command);
+  [[nodiscard]] static std::shared_ptr<PlanSource> add_to(Command& command);
 
   /// Reads everything; problems go to standard error, one line each.
   [[nodiscard]] std::optional<LoadedPlan> load() const;

@@ -1,9 +1,10 @@
 // What a verb of the command line is: one row of the table in verbs.cpp, one file verb_NAME.cpp.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <functional>
 #include <span>
+
+#include "tools/cli/command.h"
 
 namespace widegate::cli {
 
@@ -21,7 +22,7 @@ struct Verb {
   const char* name;
   const char* summary;
   /// Adds the verb's options to its command and returns its work, which owns their values.
-  Action (*set_up)(CLI::App& command);
+  Action (*set_up)(Command& command);
 };
 
 /// Every verb, in the order of the help text.

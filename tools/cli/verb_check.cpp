@@ -98,11 +98,11 @@ ExitCode check_all(const Options& options) {
 
 }  // namespace
 
-Action set_up_check(CLI::App& command) {
+Action set_up_check(Command& command) {
   auto options = std::make_shared<Options>();
   command.add_option("files", options->files, "Documents, or - for standard input")
-      ->type_name("FILE...")
-      ->required();
+      .type_name("FILE...")
+      .required();
   add_catalogue_option(command, options->catalogue_files);
   command.add_flag("--strict", options->strict, "Exit with 1 when a plan fails a requirement");
   return [options] { return check_all(*options); };

@@ -10,7 +10,7 @@
 
 namespace widegate::cli {
 
-Action set_up_evaluate(CLI::App& command) {
+Action set_up_evaluate(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     bool json = false;

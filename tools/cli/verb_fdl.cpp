@@ -17,9 +17,9 @@
 namespace widegate::cli {
 namespace {
 
-void add_output(CLI::App& command, std::string& file) {
+void add_output(Command& command, std::string& file) {
   command.add_option("-o,--output", file, "File to write instead of standard output")
-      ->type_name("FILE");
+      .type_name("FILE");
 }
 
 ExitCode written(const std::string& file, const std::string& text) {
@@ -61,7 +61,7 @@ ExitCode run_export(const ExportOptions& options) {
   return written(options.output, fdl::write_document(result->document));
 }
 
-Action set_up_export(CLI::App& command) {
+Action set_up_export(Command& command) {
   auto options = std::make_shared<ExportOptions>();
   options->source = PlanSource::add_to(command);
   add_output(command, options->output);
@@ -112,13 +112,13 @@ ExitCode run_import(const ImportOptions& options) {
   return written(options.output, plan_to_json(result->plan));
 }
 
-Action set_up_import(CLI::App& command) {
+Action set_up_import(Command& command) {
   auto options = std::make_shared<ImportOptions>();
   command.add_option("document", options->document, "Framing decision list, or -")
-      ->type_name("DOCUMENT.fdl")
-      ->required();
+      .type_name("DOCUMENT.fdl")
+      .required();
   command.add_option("--into", options->into, "Plan to change; a new one when left out")
-      ->type_name("PLAN.json");
+      .type_name("PLAN.json");
   add_catalogue_option(command, options->catalogue_files);
   add_output(command, options->output);
   return [options] { return run_import(*options); };
@@ -176,14 +176,14 @@ ExitCode run_apply(const ApplyOptions& options) {
   return written(options.output, fdl::write_document(result->document));
 }
 
-Action set_up_apply(CLI::App& command) {
+Action set_up_apply(Command& command) {
   auto options = std::make_shared<ApplyOptions>();
   fdl::ApplyChoice& choice = options->choice;
   command.add_option("source", options->source, "Framing decision list, or -")
-      ->type_name("SOURCE.fdl")
-      ->required();
+      .type_name("SOURCE.fdl")
+      .required();
   command.add_option("template", options->templates, "List with the canvas template")
-      ->type_name("TEMPLATE.fdl");
+      .type_name("TEMPLATE.fdl");
   command.add_option("--delivery", options->delivery,
                      "A built-in template: UHD, SCOPE_4K, FLAT_4K, HD_PROXY or VFX_PULL");
   command.add_option("--context", choice.context, "Label of the source's context");
@@ -197,17 +197,17 @@ Action set_up_apply(CLI::App& command) {
 
 }  // namespace
 
-Action set_up_fdl(CLI::App& command) {
+Action set_up_fdl(Command& command) {
   constexpr Verb kVerbs[] = {
       {"export", "A plan as a framing decision list", set_up_export},
       {"import", "A framing decision list into a plan", set_up_import},
       {"apply", "A canvas template applied to a framing decision list", set_up_apply},
   };
-  command.require_subcommand(1);
+  command.require_subcommand();
   auto chosen = std::make_shared<Action>();
   for (const Verb& verb : kVerbs) {
-    CLI::App* sub = command.add_subcommand(verb.name, verb.summary);
-    sub->callback([chosen, work = verb.set_up(*sub)] { *chosen = work; });
+    Command sub = command.add_subcommand(verb.name, verb.summary);
+    sub.when_read([chosen, work = verb.set_up(sub)] { *chosen = work; });
   }
   return [chosen] { return (*chosen)(); };
 }

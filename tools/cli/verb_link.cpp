@@ -11,7 +11,7 @@
 
 namespace widegate::cli {
 
-Action set_up_link(CLI::App& command) {
+Action set_up_link(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     std::string address;
@@ -38,13 +38,13 @@ Action set_up_link(CLI::App& command) {
   };
 }
 
-Action set_up_open(CLI::App& command) {
+Action set_up_open(Command& command) {
   struct Options {
     std::string link;
     std::vector<std::string> catalogue_files;
   };
   auto options = std::make_shared<Options>();
-  command.add_option("LINK", options->link, "A link, or an address with one")->required();
+  command.add_option("LINK", options->link, "A link, or an address with one").required();
   add_catalogue_option(command, options->catalogue_files);
   return [options] {
     const auto library = load_library(options->catalogue_files);

@@ -62,23 +62,22 @@ std::string text_of(const Options& options, const LoadedPlan& loaded, const Rank
   return ranking_table(loaded.plan, ranking, shown, changes);
 }
 
-void add_options(CLI::App& command, Options& options) {
+void add_options(Command& command, Options& options) {
   options.source = PlanSource::add_to(command);
-  auto* json = command.add_flag("--json", options.json, "Print the ranking as JSON");
+  const Option json = command.add_flag("--json", options.json, "Print the ranking as JSON");
   command.add_flag("--csv", options.csv, "Print the ranking as CSV for a spreadsheet")
-      ->excludes(json);
+      .excludes(json);
   command.add_flag("--changes", options.changes,
                    "With --json: what would let each rejected format pass");
   command.add_flag("--rejected", options.rejected, "List the rejected formats only");
-  command.add_option("--limit", options.limit, "List at most so many formats (table: 20)")
-      ->type_name("COUNT")
-      ->check(CLI::Range(std::int64_t{0}, std::int64_t{1'000'000'000}));
+  command.add_count("--limit", options.limit, 1'000'000'000,
+                    "List at most so many formats (table: 20)");
   command.add_flag("--strict", options.strict, "Exit with 1 when no format is accepted");
 }
 
 }  // namespace
 
-Action set_up_rank(CLI::App& command) {
+Action set_up_rank(Command& command) {
   auto options = std::make_shared<Options>();
   add_options(command, *options);
   return [options] {

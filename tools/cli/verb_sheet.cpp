@@ -27,7 +27,7 @@ ExitCode written(const std::string& file, const std::string& text) {
 
 }  // namespace
 
-Action set_up_sheet(CLI::App& command) {
+Action set_up_sheet(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     std::string output = "-";
@@ -52,7 +52,7 @@ Action set_up_sheet(CLI::App& command) {
   };
 }
 
-Action set_up_chart(CLI::App& command) {
+Action set_up_chart(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     std::string output = "-";
@@ -66,8 +66,7 @@ Action set_up_chart(CLI::App& command) {
   options->source = PlanSource::add_to(command);
   command.add_option("-o,--output", options->output,
                      "File to write; - for standard output. A name that ends in .png gets a PNG");
-  command.add_option("--ground", options->chart.ground, "black, white or transparent")
-      ->transform(CLI::CheckedTransformer(kGrounds));
+  command.add_choice("--ground", options->chart.ground, kGrounds, "black, white or transparent");
   command.add_flag("--desqueezed", options->chart.desqueezed,
                    "Draw as seen after de-squeeze instead of as recorded");
   return [options] {

@@ -29,7 +29,7 @@ std::string table_text(Table table, const LoadedPlan& loaded, const Report& repo
 
 }  // namespace
 
-Action set_up_table(CLI::App& command) {
+Action set_up_table(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     Table table = Table::storage;
@@ -38,9 +38,7 @@ Action set_up_table(CLI::App& command) {
   static const std::map<std::string, Table> kTables = {
       {"ranking", Table::ranking}, {"storage", Table::storage}, {"cover", Table::cover}};
   auto options = std::make_shared<Options>();
-  command.add_option("TABLE", options->table, "ranking, storage or cover")
-      ->required()
-      ->transform(CLI::CheckedTransformer(kTables));
+  command.add_choice("TABLE", options->table, kTables, "ranking, storage or cover").required();
   options->source = PlanSource::add_to(command);
   command.add_option("-o,--output", options->output, "File to write; - for standard output");
   return [options] {

@@ -58,7 +58,7 @@ std::optional<std::vector<Working>> chosen(const Report& report,
 
 }  // namespace
 
-Action set_up_why(CLI::App& command) {
+Action set_up_why(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     std::vector<std::string> keys;

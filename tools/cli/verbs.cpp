@@ -3,16 +3,16 @@
 
 namespace widegate::cli {
 
-Action set_up_chart(CLI::App& command);
-Action set_up_check(CLI::App& command);
-Action set_up_evaluate(CLI::App& command);
-Action set_up_link(CLI::App& command);
-Action set_up_open(CLI::App& command);
-Action set_up_rank(CLI::App& command);
-Action set_up_sheet(CLI::App& command);
-Action set_up_table(CLI::App& command);
-Action set_up_why(CLI::App& command);
-Action set_up_fdl(CLI::App& command);
+Action set_up_chart(Command& command);
+Action set_up_check(Command& command);
+Action set_up_evaluate(Command& command);
+Action set_up_link(Command& command);
+Action set_up_open(Command& command);
+Action set_up_rank(Command& command);
+Action set_up_sheet(Command& command);
+Action set_up_table(Command& command);
+Action set_up_why(Command& command);
+Action set_up_fdl(Command& command);
 
 std::span<const Verb> verbs() {
   static constexpr Verb kVerbs[] = {

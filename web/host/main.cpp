@@ -11,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/base/version.h"
 #include "core/catalogue/catalogue_json.h"
 #include "web/door/mirror_text.h"
 #include "web/host/inbox.h"
@@ -214,6 +215,9 @@ EMSCRIPTEN_KEEPALIVE double wg_frame(double now_s, int visible) {
 
 /// Numbers about the last frame, see StatusSlot.
 EMSCRIPTEN_KEEPALIVE const double* wg_status() { return host().status.data(); }
+
+/// The version of the program.
+EMSCRIPTEN_KEEPALIVE const char* wg_version() { return widegate::kProgramVersion.data(); }
 
 /// The mirror as JSON, ending in a zero byte.
 EMSCRIPTEN_KEEPALIVE const char* wg_mirror() {

@@ -125,6 +125,8 @@ export function make_outside({ ask_frame, push, storage, opened }) {
       if (text) storage.forget_addresses();
       return text;
     },
+    /** Whether the address is still the plan before. */
+    addressWaits: () => wanted_fragment !== null,
     replaceFragment(text) {
       wanted_fragment = text;
       if (!timer) timer = setTimeout(write_fragment, FRAGMENT_DELAY_MS);

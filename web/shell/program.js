@@ -62,6 +62,9 @@ export class Program {
     return Object.fromEntries(STATUS.map((name, i) => [name, this.module.HEAPF64[at + i]]));
   }
 
+  /** "1.2.3" */
+  version() { return this.text_at(this.module._wg_version()); }
+
   mirror() { return JSON.parse(this.text_at(this.module._wg_mirror())); }
 
   /** x, y, width, height of `count` controls, in the mirror's order. */

@@ -150,12 +150,14 @@ function start_program(module, storage) {
   });
   start_views({ drawing: ability === 2, changed: wake });
   if (ability === 1) show_message('no_webgl');
+  element('version').textContent = `Widegate ${program.version()}`;
   wake();
   // For the tests and the curious: reads only.
   window.widegate = {
     mirror: () => program.mirror(),
     frame_count: () => follower.frames,
     resting: () => frames.resting && !follower.timer,
+    address_waits: () => window.Module.host.addressWaits(),
   };
 }
 

@@ -1,6 +1,7 @@
 #include "core/handover/link/link.h"
-#include "core/base/plain_text.h"
 
+#include "core/base/plain_text.h"
+#include "core/base/version.h"
 #include "core/encode/base64url.h"
 #include "core/field/field.h"
 #include "core/handover/link/link_catalogue.h"
@@ -13,8 +14,6 @@
 
 namespace widegate {
 namespace {
-
-constexpr std::string_view kVersion = "1";
 
 LinkTable<Plan> plan_table() { return {.fields = plan_fields(), .tags = kPlanTags}; }
 LinkTable<Plan> line_table() { return {.fields = plan_fields(), .tags = kFrameLineTags}; }
@@ -76,7 +75,7 @@ std::string plan_to_link(const Plan& plan) {
   LinkWriter writer;
   write_plan(writer, plan);
   writer.checksum();
-  return std::string(kVersion) + "." + to_base64url(squeezed(writer.take()));
+  return std::string(kLinkVersion) + "." + to_base64url(squeezed(writer.take()));
 }
 
 Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) {
@@ -86,9 +85,9 @@ Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) 
   }
   const std::string_view version = version_of(fragment);
   if (version.empty()) return refused(link, "a link made by Widegate, which this one is not");
-  if (version != kVersion) {
-    return refused(link,
-                   "a link of version 1; this one was made by a newer Widegate, reload to update");
+  if (version != kLinkVersion) {
+    return refused(link, "a link of version " + std::string(kLinkVersion) +
+                             "; this one was made by a newer Widegate, reload to update");
   }
   const auto coded = from_base64url(fragment.substr(version.size() + 1));
   const std::string_view whole =

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/number_text.h"
+#include "core/base/version.h"
 #include "core/encode/markup.h"
 #include "core/encode/qr_svg.h"
 #include "core/handover/sheet/sensor_svg.h"
@@ -297,9 +298,9 @@ void Sheet::foot(const std::string& address, const std::optional<QrCode>& qr) {
     html.close();
   }
   html.open("div");
-  html.element("p",
-               "Calculated figures. A camera test, the makers' published figures and the "
-               "commissioner's written requirements decide.");
+  html.element("p", "Calculated by Widegate " + std::string(kProgramVersion) +
+                        ". A camera test, the makers' published figures and the commissioner's "
+                        "written requirements decide.");
   if (!address.empty()) {
     html.element("p", "Open this plan, with all its figures and workings:");
     html.element("p", address, {{"class", "link"}});

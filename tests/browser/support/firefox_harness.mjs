@@ -10,7 +10,7 @@ const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../../.
 
 const SIZE = { width: 1440, height: 900 };
 const START_MS = 90000;
-const LONGEST_FILE_MS = 600000;
+const LONGEST_FILE_MS = 900000;
 
 const candidates = [process.env.WIDEGATE_FIREFOX, path.join(root, 'build/deps/bin/firefox'), '/usr/bin/firefox-esr'];
 const firefox = candidates.find((name) => name && fs.existsSync(name));

@@ -1,5 +1,47 @@
 // Fingers and look-ups for the browser tests: touches with exact times, the app's state as its page twin has it.
 
+/** Software drawing on a busy machine takes its time; a wait ends with what it waits for, so this costs nothing. */
+export const PATIENCE_MS = 60000;
+const APART_MS = 30;
+
+/**
+ * Reads again and again until what was read is as wanted (by default: anything true), and resolves to it. For all that
+ * follows an action later than the action itself ends. A page that is just being left has no answer.
+ */
+export async function until(what, read, wanted = Boolean) {
+  const limit = Date.now() + PATIENCE_MS;
+  let last;
+  do {
+    try {
+      last = await read();
+      if (wanted(last)) return last;
+    } catch (error) {
+      last = String(error);
+    }
+    await new Promise((done) => { setTimeout(done, APART_MS); });
+  } while (Date.now() < limit);
+  throw new Error(`waited in vain: ${what}; the last seen was ${String(JSON.stringify(last)).slice(0, 400)}`);
+}
+
+/** Until a question to the page itself is answered with yes. */
+export const until_page = (page, what, asked, argument) => until(what, () => page.evaluate(asked, argument));
+
+/** Until the app says something that matches. */
+export const until_said = (page, words) => until(`the message ${words}`, async () => (await mirror(page)).message, (text) => words.test(text));
+
+/** Puts a damaged link into the address, until the app has seen it, and it and the page both say something of a link;
+ *  `said` reads what stands on the page. */
+export async function open_damaged(page, hash, said) {
+  const wanted = (text) => /link/i.test(text);
+  await page.evaluate((text) => new Promise((done) => {
+    window.addEventListener('hashchange', () => done(), { once: true });
+    location.hash = text;
+  }), hash);
+  await at_rest(page);
+  await until(`a word on the link ${hash.slice(0, 20)}`, async () => (await mirror(page)).message, wanted);
+  await until('the same on the page', said, wanted);
+}
+
 /** The whole mirror of the app's state. */
 export const mirror = (page) => page.evaluate(() => window.widegate.mirror());
 
@@ -30,7 +72,7 @@ export async function at_rest(page) {
 
 /** Until the app runs and has nothing to draw. */
 export async function ready(page) {
-  await page.waitForFunction(() => window.widegate);
+  await until_page(page, 'the app runs', () => Boolean(window.widegate));
   await at_rest(page);
 }
 
@@ -39,14 +81,28 @@ export async function reload(page) {
   await ready(page);
 }
 
-/** The page's address once it has caught up with the plan: typing a number puts one for each digit into it. */
+/** The page's address once it has caught up with the plan: it is written a little after the last change. */
 export async function settled_address(page) {
-  let address = null;
-  while (address !== page.url() || !address.includes('#')) {
-    address = page.url();
-    await new Promise((done) => { setTimeout(done, 900); });
-  }
-  return address;
+  await at_rest(page);
+  await until_page(page, 'the address is the plan', () => !window.widegate.address_waits() && location.hash.length > 1);
+  return page.evaluate(() => location.href);
+}
+
+/** Takes the drawing context away, until the app has been told. */
+export const lose_context = (page) => page.evaluate(() => new Promise((done) => {
+  const canvas = document.getElementById('canvas');
+  window.loss = canvas.getContext('webgl2').getExtension('WEBGL_lose_context');
+  canvas.addEventListener('webglcontextlost', done, { once: true });
+  window.loss.loseContext();
+}).then(() => {}));
+
+/** Gives it back, until the app has drawn anew. */
+export async function restore_context(page) {
+  await page.evaluate(() => new Promise((done) => {
+    document.getElementById('canvas').addEventListener('webglcontextrestored', done, { once: true });
+    window.loss.restoreContext();
+  }).then(() => {}));
+  await at_rest(page);
 }
 
 /** Where a control is drawn, in CSS pixels; null when it is not on the screen. */

@@ -6,6 +6,7 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { inflateSync } from 'node:zlib';
 import { serve_folder } from '../../../tools/lib/static_server.mjs';
+import { PATIENCE_MS, until, until_page } from './gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../../..');
 const require = createRequire(path.join(root, 'tools/package.json'));
@@ -30,8 +31,8 @@ const LAUNCH_ARGUMENTS = [
   '--disable-component-update', '--disable-sync',
 ];
 
-/** No file of tests may take longer. */
-const LONGEST_FILE_MS = 240000;
+/** No file of tests may take longer, on a machine that is busy with others. */
+const LONGEST_FILE_MS = 900000;
 
 function browser_path() {
   const staged = path.join(root, 'build/deps/bin/chromium');
@@ -97,6 +98,7 @@ export function note_violations() {
  */
 export async function open_site({ browser, address }, { device = DEVICES.desktop, fragment = '', ...options } = {}) {
   const context = await browser.newContext({ colorScheme: 'dark', ...device, ...options });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   const trouble = watch(page, address);
   await page.addInitScript(note_violations);
@@ -108,13 +110,9 @@ export async function open_site({ browser, address }, { device = DEVICES.desktop
 export const policy_violations = (page) => page.evaluate(() => window.policy_violations);
 
 /** Waits until a screenshot of the canvas has more than a flat colour on it. */
-export async function wait_for_picture(page, { timeout = 20000 } = {}) {
-  const limit = Date.now() + timeout;
-  while (Date.now() < limit) {
-    if (colour_count(await page.locator('#canvas').screenshot({ scale: 'css' })) > 8) return;
-    await page.waitForTimeout(50);
-  }
-  throw new Error('the canvas stayed empty');
+export async function wait_for_picture(page) {
+  await until_page(page, 'the app has drawn', () => window.widegate?.frame_count() > 0);
+  await until('a picture on the canvas', async () => colour_count(await page.locator('#canvas').screenshot({ scale: 'css' })), (colours) => colours > 8);
 }
 
 /** A PNG as {width, height, channels, pixels}: 8-bit RGB or RGBA, not interlaced, which is what Chromium writes. */

@@ -5,14 +5,11 @@ import path from 'node:path';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { serve_folder } from '../../../tools/lib/static_server.mjs';
-import { at_rest, control } from './gestures.mjs';
+import { at_rest, control, ready as app_ready, until_page } from './gestures.mjs';
 import { DIST, note_violations, watch } from './harness.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../../..');
 const require = createRequire(path.join(root, 'tools/package.json'));
-
-/** Software drawing on a busy machine takes its time. */
-const PATIENCE_MS = 30000;
 
 /** Puppeteer itself, which is loaded only where it is needed. */
 export const load_puppeteer = async () => (await import(require.resolve('puppeteer-core'))).default;
@@ -29,21 +26,10 @@ export async function serve({ prefix = '/', folder = DIST } = {}) {
   return { address, stop };
 }
 
-/** Asks the page again and again until the answer is true; a page that is just being left has no answer. */
-export async function until(page, what, asked, ...args) {
-  const limit = Date.now() + PATIENCE_MS;
-  while (Date.now() < limit) {
-    if (await page.evaluate(asked, ...args).catch(() => false)) return;
-    await new Promise((done) => { setTimeout(done, 50); });
-  }
-  throw new Error(`waited in vain: ${what}`);
-}
-
 /** Until the app runs and has nothing to draw. Browsers give frames to the tab in front alone. */
 export async function ready(page) {
   await page.bringToFront();
-  await until(page, 'the app runs', () => Boolean(window.widegate));
-  await at_rest(page);
+  await app_ready(page);
 }
 
 /** A tab that remembers all that goes wrong on it, at an address. `tabs` is a browser or one of its contexts. */
@@ -62,7 +48,7 @@ export async function reload(page) {
 }
 
 /** Until the worker has the whole site and answers for this page. */
-export const kept_offline = (page) => until(page, 'the site is kept on the device', () => navigator.serviceWorker.controller !== null);
+export const kept_offline = (page) => until_page(page, 'the site is kept on the device', () => navigator.serviceWorker.controller !== null);
 
 const selector = (id) => `[data-id="${id}"]`;
 

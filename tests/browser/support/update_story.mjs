@@ -3,7 +3,8 @@
 import assert from 'node:assert/strict';
 import fs from 'node:fs';
 import path from 'node:path';
-import { kept_offline, ready, reload, set_slider, until, value_text } from './tabs.mjs';
+import { until_page } from './gestures.mjs';
+import { kept_offline, ready, reload, set_slider, value_text } from './tabs.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
@@ -27,7 +28,7 @@ function publish_next_version(site_folder, old_version) {
 
 const version_of = (page) => page.evaluate(async () => (await caches.keys())[0].split('-').pop());
 const shell_of = (page) => page.evaluate(() => [...document.scripts].map((script) => script.src.split('/').pop()).find((name) => name.startsWith('shell')));
-const offered = (page) => until(page, 'the new version is offered', () => !document.getElementById('update').hidden);
+const offered = (page) => until_page(page, 'the new version is offered', () => !document.getElementById('update').hidden);
 
 /** The whole story on a page that shows a site served from a folder of the test's own. */
 export async function take_new_version(page, site_folder) {
@@ -45,10 +46,10 @@ export async function take_new_version(page, site_folder) {
   await offered(page);
   await page.evaluate(() => { window.old_page = true; });
   await page.click('#update_now');
-  await until(page, 'the new version has loaded', () => !window.old_page && Boolean(window.widegate));
+  await until_page(page, 'the new version has loaded', () => !window.old_page && Boolean(window.widegate));
   await ready(page);
   assert.equal(await shell_of(page), new_name);
   assert.equal(await value_text(page, FOCAL), '75');
-  await until(page, 'only one version is kept', async () => (await caches.keys()).length === 1);
+  await until_page(page, 'only one version is kept', async () => (await caches.keys()).length === 1);
   assert.equal(await version_of(page), '0123456789');
 }

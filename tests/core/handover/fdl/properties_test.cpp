@@ -13,13 +13,15 @@
 #include "tests/core/handover/fdl/dice.h"
 #include "tests/core/handover/fdl/sample.h"
 #include "tests/core/handover/fdl/vector_cases.h"
+#include "tests/core/support/rounds.h"
 
 namespace widegate::fdl {
 namespace {
 
-constexpr int kInputs = 100'000;
 constexpr double kTolerance = 1e-6;
 constexpr double kSqueezes[] = {1, 1, 1, 1.25, 1.3, 1.33, 1.5, 1.65, 1.8, 2, 0.5};
+
+int inputs_to_try() { return widegate::testing::rounds(20'000, 5'000); }
 
 /// A box inside `outer`, sometimes flush with it.
 Box box_inside(Dice& dice, const Box& outer, bool whole) {
@@ -110,7 +112,8 @@ TEST_CASE("a template's result is nested, contained, within the maximum and in p
   Dice dice(20260228);
   int applied_count = 0;
   int refused = 0;
-  while (applied_count + refused < kInputs) {
+  const int inputs = inputs_to_try();
+  while (applied_count + refused < inputs) {
     const TemplateCase row = random_case(dice);
     if (!named_layers_exist(row)) continue;
     const auto applied = apply_template(template_of(row), canvas_of(row), decision_of(row));
@@ -129,12 +132,13 @@ TEST_CASE("a template's result is nested, contained, within the maximum and in p
                       side_is_right(applied->layers.canvas.height, maximum.height, row.rule);
     if (!good) FAIL("input ", applied_count + refused);
   }
-  CHECK(refused < kInputs / 10);
+  CHECK(refused < inputs / 10);
 }
 
 TEST_CASE("an intent placed in an area stays in it, keeps its ratio and its protection") {
   Dice dice(7341);
-  for (int i = 0; i < kInputs; ++i) {
+  const int inputs = inputs_to_try();
+  for (int i = 0; i < inputs; ++i) {
     const Box canvas{
         {}, {static_cast<double>(dice.whole(16, 9000)), static_cast<double>(dice.whole(16, 9000))}};
     const Box area = box_inside(dice, canvas, true);

@@ -4,7 +4,6 @@
 
 #include <doctest/doctest.h>
 
-#include <cstdlib>
 #include <string>
 
 #include "core/catalogue/catalogue_json.h"
@@ -12,6 +11,7 @@
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_json.h"
 #include "tests/core/support/random_plans.h"
+#include "tests/core/support/rounds.h"
 
 namespace {
 
@@ -26,15 +26,6 @@ const Catalogue& library() {
 std::string refusal(std::string_view link) {
   const auto plan = plan_from_link(link, library());
   return plan ? "" : plan.error().front().accepted;
-}
-
-/// How many random plans: fewer under the sanitizers, all 100,000 with WIDEGATE_LONG_TESTS set.
-int plan_count() {
-#ifdef NDEBUG
-  return std::getenv("WIDEGATE_LONG_TESTS") != nullptr ? 100000 : 5000;
-#else
-  return 300;
-#endif
 }
 
 }  // namespace
@@ -78,7 +69,7 @@ TEST_CASE("a plan with any one camera of the library carried along fits one QR c
 TEST_CASE("random plans come back from their links") {
   constexpr std::uint64_t kSeed = 20261125;
   Dice dice(kSeed);
-  const int count = plan_count();
+  const int count = testing::rounds(2'500, 300);
   for (int i = 0; i < count; ++i) {
     CAPTURE(kSeed);
     CAPTURE(i);

@@ -14,7 +14,7 @@
 #include "core/catalogue/catalogue_json.h"
 #include "core/choose/ranking.h"
 #include "core/choose/smallest_change.h"
-#include "tests/core/choose/choose_sample.h"
+#include "tests/core/choose/sample.h"
 
 namespace widegate {
 namespace {

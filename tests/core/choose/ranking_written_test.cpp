@@ -10,7 +10,7 @@
 #include "core/choose/smallest_change.h"
 #include "core/handover/json/ranking_json.h"
 #include "core/handover/table/ranking_csv.h"
-#include "tests/core/choose/choose_sample.h"
+#include "tests/core/choose/sample.h"
 
 namespace widegate {
 namespace {

@@ -2,7 +2,7 @@
 #include <array>
 #include <cmath>
 
-#include "tests/core/store/store_fixture.h"
+#include "tests/core/store/fixture.h"
 
 namespace widegate {
 namespace {

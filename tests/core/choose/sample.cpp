@@ -1,4 +1,4 @@
-#include "tests/core/choose/choose_sample.h"
+#include "tests/core/choose/sample.h"
 
 #include <doctest/doctest.h>
 

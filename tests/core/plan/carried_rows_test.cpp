@@ -8,6 +8,7 @@
 #include "core/plan/kept_plans.h"
 #include "core/plan/plan_check.h"
 #include "tests/core/support/random_plans.h"
+#include "tests/core/support/rounds.h"
 
 namespace {
 
@@ -31,9 +32,9 @@ Plan plan_with(const Catalogue& own) {
 }
 
 /// Random libraries out and in again as documents, and as links of plans that use them.
-void round_trips(int rounds) {
+void round_trips(int count) {
   testing::Dice dice(5);
-  for (int i = 0; i < rounds; ++i) {
+  for (int i = 0; i < count; ++i) {
     const Catalogue own = testing::random_library(dice);
     const auto read = catalogue_from_json(catalogue_to_json(own), library());
     REQUIRE(read.has_value());
@@ -52,12 +53,7 @@ void round_trips(int rounds) {
 }  // namespace
 
 TEST_CASE("random libraries come back from documents, and from links of plans that use them") {
-  round_trips(1'000);
-}
-
-// A test of its own in CMakeLists.txt, natively: it takes a minute or two.
-TEST_CASE("a hundred thousand random libraries come back" * doctest::skip()) {
-  round_trips(100'000);
+  round_trips(testing::rounds(1'000, 300));
 }
 
 TEST_CASE("a plan takes along what it uses, and nothing else") {

@@ -5,7 +5,6 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <chrono>
 #include <limits>
 #include <map>
 #include <random>
@@ -17,7 +16,7 @@
 #include "core/choose/pareto.h"
 #include "core/report/evaluate.h"
 #include "core/report/notes.h"
-#include "tests/core/choose/choose_sample.h"
+#include "tests/core/choose/sample.h"
 
 namespace widegate {
 namespace {
@@ -459,37 +458,12 @@ TEST_CASE("adding a format that another one dominates changes nothing above it")
   CHECK(added > 10);
 }
 
-double seconds_to_rank(const Plan& plan, const Catalogue& catalogue) {
-  const auto start = std::chrono::steady_clock::now();
-  const Ranking ranking = rank(plan, catalogue);
-  const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-  REQUIRE_FALSE(ranking.formats.empty());
-  return taken.count();
-}
-
-/// Time for the one over time for the other; taken in turn, the fastest of each, so that what else
-/// the machine does weighs little.
-double ratio_of_times(const Plan& plan, const Catalogue& large, const Catalogue& small) {
-  double slow = std::numeric_limits<double>::infinity();
-  double quick = slow;
-  for (int round = 0; round < 4; ++round) {
-    slow = std::min(slow, seconds_to_rank(plan, large));
-    quick = std::min(quick, seconds_to_rank(plan, small));
-  }
-  return slow / quick;
-}
-
-TEST_CASE("100,000 formats take about five times as long as 20,000, and room only for the rows") {
+TEST_CASE("100,000 formats take room only for the rows") {
   std::mt19937 random(17);
   const Catalogue large = random_catalogue(random, 100'000);
-  Catalogue part = large;
-  part.cameras.resize(large.cameras.size() / 5);
-  Plan plan = random_plan(random, part);
+  Plan plan = random_plan(random, large);
   plan.mandate = {.photosites = 0};
   plan.choose.must_cover = CoverArea::none;
-  const double ratio = ratio_of_times(plan, large, part);
-  MESSAGE("time of 100,000 formats over that of 20,000: " << ratio);
-  CHECK(ratio < 12);  // 25 when the time grows with the square.
   const Ranking ranking = rank(plan, large);
   CHECK(ranking.formats.size() >= 100'000);
   CHECK(ranking.formats.capacity() == ranking.formats.size());

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <string_view>
 
-#include "tests/core/store/store_fixture.h"
+#include "tests/core/store/fixture.h"
 
 namespace widegate {
 namespace {

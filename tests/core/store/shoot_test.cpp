@@ -5,7 +5,7 @@
 #include <string_view>
 
 #include "core/store/copying.h"
-#include "tests/core/store/store_fixture.h"
+#include "tests/core/store/fixture.h"
 
 namespace widegate {
 namespace {
