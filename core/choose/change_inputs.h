@@ -18,6 +18,7 @@ namespace widegate {
 struct RejectedFormat {
   const Plan& plan;
   const Catalogue& library;
+  const Camera& camera;
   const SensorMode& mode;
   const Recording& recording;
   const Codec& codec;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/cover/cover.h"
+#include "core/film/film.h"
 #include "core/frame/frame.h"
 #include "core/optics/lens_squeeze.h"
 #include "core/optics/mode_geometry.h"
@@ -66,6 +67,12 @@ Finding rate_finding(const std::optional<Rational>& ceiling, Rational rate) {
           .met = *ceiling >= rate};
 }
 
+std::optional<Rational> lower_rate(const std::optional<Rational>& a,
+                                   const std::optional<Rational>& b) {
+  if (!a || !b) return a ? a : b;
+  return *a < *b ? a : b;
+}
+
 Finding squeeze_finding(Rational squeeze, Rational desqueeze) {
   if (desqueeze == Rational(1)) return {};
   return {.have = squeeze.to_double(),
@@ -113,11 +120,12 @@ std::optional<FormatLoads> card_loads(const Conditions& conditions, const Geomet
 }
 
 void set_card_figures(FormatFigures& figures, const Conditions& conditions,
-                      const std::optional<FormatLoads>& loads) {
+                      const std::optional<FormatLoads>& loads, bool film) {
   finding_of(figures.findings, Requirement::frame_size) = at_least(loads ? 1 : 0, 1);
   if (!loads) return;
   const auto& [light, heavy] = *loads;
   figures.bytes_per_s = {light.bytes_per_s, heavy.bytes_per_s};
+  if (film) return;
   figures.minutes_per_card = {heavy.minutes, light.minutes};
   finding_of(figures.findings, Requirement::card_speed) = at_least(heavy.headroom, 1);
   const double wanted = conditions.choose.min_minutes_per_card;
@@ -142,14 +150,17 @@ Conditions conditions_of(const Plan& plan, const Catalogue& catalogue) {
   return conditions;
 }
 
-ModeFigures mode_figures(const Conditions& conditions, const SensorMode& mode) {
+ModeFigures mode_figures(const Conditions& conditions, const Camera& camera,
+                         const SensorMode& mode) {
   const Geometry geometry =
       make_geometry(mode, {}, lens_squeeze(conditions.lens, conditions.lens_set));
   const FrameReport frame = frame_report(conditions.main, geometry, nullptr);
   const PixelMandates mandates = pixel_mandates(conditions.mandate, geometry, frame);
   ModeFigures figures{.frame_area_mm2 = frame.width_mm * frame.height_mm,
                       .frame_photosites = mandates.photosites.have,
-                      .findings = {}};
+                      .findings = {},
+                      .film = is_film(camera),
+                      .camera_rate = camera.max_rate};
   Findings& findings = figures.findings;
   finding_of(findings, Requirement::cover) = cover_finding(conditions, geometry, frame);
   finding_of(findings, Requirement::mandate) = mandate_finding(conditions, mandates.photosites);
@@ -160,7 +171,7 @@ ModeFigures mode_figures(const Conditions& conditions, const SensorMode& mode) {
         at_least(frame.room_protected_percent, room, kPercentRounding);
   }
   finding_of(findings, Requirement::mode_rate) =
-      rate_finding(mode.max_rate, conditions.run.sensor_rate);
+      rate_finding(lower_rate(mode.max_rate, camera.max_rate), conditions.run.sensor_rate);
   return figures;
 }
 
@@ -191,9 +202,12 @@ FormatFigures format_figures(const Conditions& conditions, const ModeFigures& mo
   const Geometry geometry = make_geometry(mode, recording, squeeze);
   figures.frame_pixels = mode_part.frame_photosites * kept_share(geometry);
   const auto loads = card_loads(conditions, geometry, codec);
-  set_card_figures(figures, conditions, loads);
-  const std::int64_t largest_frame = loads ? card_bound_bytes(codec, loads->heavy.stored_bytes) : 0;
-  const RateCeiling ceiling = rate_ceiling(mode, recording, conditions.card, largest_frame);
+  set_card_figures(figures, conditions, loads, mode_part.film);
+  const bool on_card = loads && !mode_part.film;
+  const std::int64_t largest_frame =
+      on_card ? card_bound_bytes(codec, loads->heavy.stored_bytes) : 0;
+  const RateCeiling ceiling =
+      rate_ceiling(mode, recording, conditions.card, largest_frame, mode_part.camera_rate);
   figures.rate_ceiling = ceiling.rate;
   figures.rate_limited_by = ceiling.limited_by;
   return figures;

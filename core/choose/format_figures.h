@@ -33,9 +33,12 @@ struct ModeFigures {
   double frame_area_mm2 = 0;    ///< Inside the main frame line, on the sensor.
   double frame_photosites = 0;  ///< Inside the main frame line.
   Findings findings;            ///< Those that only need the mode; the others do not apply yet.
+  bool film = false;            ///< No card limits it.
+  std::optional<Rational> camera_rate = std::nullopt;  ///< The camera's own ceiling.
 };
 
-[[nodiscard]] ModeFigures mode_figures(const Conditions& conditions, const SensorMode& mode);
+[[nodiscard]] ModeFigures mode_figures(const Conditions& conditions, const Camera& camera,
+                                       const SensorMode& mode);
 
 /// Everything a ranking knows of one format.
 struct FormatFigures {
@@ -53,7 +56,7 @@ struct FormatFigures {
   Findings findings;
 };
 
-/// @param mode_part  mode_figures(conditions, mode).
+/// @param mode_part  mode_figures() of its camera and mode.
 /// @param codec      one of the recording option's.
 [[nodiscard]] FormatFigures format_figures(const Conditions& conditions,
                                            const ModeFigures& mode_part, const SensorMode& mode,

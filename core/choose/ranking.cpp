@@ -67,7 +67,7 @@ std::vector<RankedFormat> judged_formats(const Plan& plan, const Catalogue& cata
   formats.reserve(count_formats(cameras));
   for (const Camera* camera : cameras) {
     for (const SensorMode& mode : camera->modes) {
-      const ModeFigures mode_part = mode_figures(conditions, mode);
+      const ModeFigures mode_part = mode_figures(conditions, *camera, mode);
       for (const Recording& recording : mode.recordings) {
         for (const std::string& codec : recording.codecs) {
           RankedFormat& format = formats.emplace_back();

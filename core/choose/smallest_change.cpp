@@ -18,7 +18,7 @@ namespace {
 const Lever& lever_of(Input input) { return change_levers()[static_cast<std::size_t>(input)]; }
 
 Findings judged(const RejectedFormat& format, const Conditions& conditions) {
-  return format_figures(conditions, mode_figures(conditions, format.mode), format.mode,
+  return format_figures(conditions, mode_figures(conditions, format.camera, format.mode), format.mode,
                         format.recording, format.codec)
       .findings;
 }
@@ -194,6 +194,7 @@ std::vector<Change> smallest_changes(const Plan& plan, const Catalogue& catalogu
   if (recording == nullptr || codec == nullptr) return {};
   RejectedFormat rejected{.plan = plan,
                           .library = catalogue,
+                          .camera = *camera,
                           .mode = *mode,
                           .recording = *recording,
                           .codec = *codec,

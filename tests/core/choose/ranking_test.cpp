@@ -242,11 +242,17 @@ void check_row_against_report(const RankedFormat& row, const Plan& plan, const R
   CHECK(figures.frame_photosites == report.resolve.frame_photosites);
   CHECK(figures.frame_area_mm2 == frame.width_mm * frame.height_mm);
   CHECK(figures.bytes_per_s == report.store.bytes_per_s);
-  CHECK(figures.minutes_per_card == report.store.minutes_per_card);
+  const bool cards = !report.store.no_cards;  // film fills none
+  CHECK(figures.minutes_per_card.has_value() == cards);
+  CHECK(found(row, Requirement::card_speed).applies == cards);
+  if (cards) {
+    CHECK(figures.minutes_per_card == report.store.minutes_per_card);
+    CHECK(found(row, Requirement::card_speed).have == report.store.write_headroom.least);
+    CHECK(found(row, Requirement::card_speed).met == (report.store.write_headroom.least >= 1));
+  }
   CHECK(figures.rate_ceiling.has_value() == report.run.rate_ceiling.has_value());
   if (figures.rate_ceiling) CHECK(*figures.rate_ceiling == *report.run.rate_ceiling);
   CHECK(figures.rate_limited_by == report.run.rate_limited_by);
-  CHECK(found(row, Requirement::card_speed).have == report.store.write_headroom.least);
   const CoverFigures& cover = plan.choose.must_cover == CoverArea::mode ? report.cover.mode
                               : plan.choose.must_cover == CoverArea::protected_area
                                   ? report.cover.protected_area
@@ -266,7 +272,6 @@ void check_row_against_report(const RankedFormat& row, const Plan& plan, const R
     CHECK(found(row, Requirement::push_in).have == frame.room_protected_percent);
   }
   CHECK(found(row, Requirement::squeeze).met == (report.resolve.recorded_squeeze >= 1));
-  CHECK(found(row, Requirement::card_speed).met == (report.store.write_headroom.least >= 1));
 }
 
 /// A format is accepted when evaluate() has no failure that choosing looks at.
@@ -281,7 +286,10 @@ bool report_accepts(const Plan& plan, const Report& report) {
                            note.topic == Topic::store_write_headroom;
     if (note.severity == Severity::fail && chosen_by) return false;
   }
-  return report.store.minutes_per_card.least >= plan.choose.min_minutes_per_card &&
+  const bool long_enough =
+      report.store.no_cards ||
+      report.store.minutes_per_card.least >= plan.choose.min_minutes_per_card;
+  return long_enough &&
          report.frames.front().room_protected_percent >= plan.choose.min_push_in_percent - 1e-9;
 }
 
