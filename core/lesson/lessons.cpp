@@ -6,7 +6,7 @@ namespace widegate {
 namespace {
 
 constexpr std::string_view kView = "see.horizontal_fov_deg";  // of the mode
-constexpr std::string_view kHeight = "headline.vertical_fov_deg";
+constexpr std::string_view kHeight = "see.vertical_fov_deg";
 constexpr std::string_view kMode = "headline.mode_megapixels";
 constexpr std::string_view kFrameMp = "headline.frame_megapixels";
 constexpr std::string_view kMinutes = "headline.minutes_per_card";
