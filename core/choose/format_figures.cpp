@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/cover/cover.h"
+#include "core/film/film.h"
 #include "core/frame/frame.h"
 #include "core/optics/lens_squeeze.h"
 #include "core/optics/mode_geometry.h"
@@ -62,8 +63,6 @@ Finding wish_finding(Wish wish, std::optional<bool> has) {
 Finding only_finding(bool asked, std::optional<bool> has) {
   return wish_finding(asked ? Wish::wanted : Wish::either, has);
 }
-
-bool is_film(const Camera& camera) { return camera.medium == Medium::film; }
 
 // ---- the lens ----------------------------------------------------------------------------------
 
@@ -168,7 +167,7 @@ Finding photosites_finding(const Conditions& conditions, const Camera& camera,
   if (conditions.terms.counted_on == CountedOn::frame) {
     const double inside = main.photosites.width.to_double() * main.photosites.height.to_double();
     const double per_mm = conditions.plan->commission.film_pixels_per_mm;
-    have = std::min(inside, main.width_mm * main.height_mm * per_mm * per_mm);
+    have = picture_pixels(inside, main.width_mm * main.height_mm, per_mm);
   }
   return at_least(have, need);
 }
@@ -450,7 +449,7 @@ double photosites_counted(const Conditions& conditions, const Camera& camera,
   const auto count = static_cast<double>(mode.width_photosites * mode.height_photosites);
   if (!is_film(camera)) return count;
   const double per_mm = conditions.plan->commission.film_pixels_per_mm;
-  return std::min(count, mode.width_mm * mode.height_mm * per_mm * per_mm);
+  return picture_pixels(count, mode.width_mm * mode.height_mm, per_mm);
 }
 
 ModeFigures mode_figures(const Conditions& conditions, const Camera& camera, const SensorMode& mode,

@@ -48,8 +48,8 @@ Rational feet_per_minute(Rational rate, Rational frames_per_foot) {
   return rate * Rational(kSecondsPerMinute) / frames_per_foot;
 }
 
-double picture_pixels(double pixels, double area_mm2) {
-  return std::min(pixels, area_mm2 * kScanPixelsPerMm * kScanPixelsPerMm);
+double picture_pixels(double pixels, double area_mm2, double pixels_per_mm) {
+  return std::min(pixels, area_mm2 * pixels_per_mm * pixels_per_mm);
 }
 
 std::optional<FilmReport> film_report(const Plan& plan, const Camera& camera,
@@ -57,13 +57,14 @@ std::optional<FilmReport> film_report(const Plan& plan, const Camera& camera,
                                       double recorded_hours_per_day) {
   if (!is_film(camera)) return std::nullopt;
   FilmReport film;
-  film.scan_pixels_per_mm = kScanPixelsPerMm;
+  const double per_mm = plan.commission.film_pixels_per_mm;
+  film.scan_pixels_per_mm = per_mm;
   film.frame_picture_pixels =
       picture_pixels(frame.photosites.width.to_double() * frame.photosites.height.to_double(),
-                     frame.width_mm * frame.height_mm);
+                     frame.width_mm * frame.height_mm, per_mm);
   film.mode_picture_pixels =
       picture_pixels(static_cast<double>(geometry.width_photosites * geometry.height_photosites),
-                     geometry.width.value * geometry.height.value);
+                     geometry.width.value * geometry.height.value, per_mm);
   film.gauge_mm = camera.film.gauge_mm;
   film.perforations = camera.film.perforations_per_frame;
   film.frames_per_foot = camera.film.frames_per_foot;

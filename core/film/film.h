@@ -13,10 +13,6 @@
 
 namespace widegate {
 
-/// Pixels of a scan that hold picture, on each millimetre of the gate: 35 mm is scanned at 4K, 16
-/// mm at 2K. common practice, no source; a test of stock, lens and scanner decides.
-inline constexpr double kScanPixelsPerMm = 165;
-
 /// True for a camera that records on film.
 [[nodiscard]] bool is_film(const Camera& camera);
 
@@ -25,8 +21,10 @@ inline constexpr double kScanPixelsPerMm = 165;
 /// @source definition; a foot is 0.3048 m.
 [[nodiscard]] Rational feet_per_minute(Rational rate, Rational frames_per_foot);
 
-/// What of `pixels` holds picture: no more than kScanPixelsPerMm on each millimetre.
-[[nodiscard]] double picture_pixels(double pixels, double area_mm2);
+/// What of `pixels` of a scan holds picture: no more than so many on each millimetre of the gate.
+/// 165 are common practice, no source (35 mm is scanned at 4K, 16 mm at 2K); a test of stock, lens
+/// and scanner decides.
+[[nodiscard]] double picture_pixels(double pixels, double area_mm2, double pixels_per_mm);
 
 /// Everything of the film part; nothing for a digital camera. Where the frames of a foot are not
 /// known, only the pixels of the scan hold.

@@ -356,7 +356,7 @@ Lesson same_view() {
                     "distance reaches.",
            .figure = kView,
            .control = kFocal,
-           .edits = {{"/title", "The same view on another sensor"}}},
+           .edits = {{"/title", "The same view on another sensor"}, {"/store/card", "rowan-2"}}},
           {.title = "A bigger area, the same lens",
            .words = "On a 65 mm size sensor the same focal length sees much wider.",
            .figure = kView,

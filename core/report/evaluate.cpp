@@ -126,7 +126,9 @@ void judge(Report& report, const Plan& plan, const Chosen& rows, const Catalogue
   commission.name = conditions.terms.name;
   const Finding photosites = commission.findings[Requirement::photosites];
   report.resolve.mandate = {.required = conditions.terms.photosites,
-                            .have = photosites.have,
+                            .have = photosites.asked()
+                                        ? photosites.have
+                                        : photosites_counted(conditions, *rows.camera, *rows.mode),
                             .mode_have = static_cast<double>(report.resolve.mode_photosites),
                             .frame_have = report.resolve.frame_photosites,
                             .counted_on_frame = conditions.terms.counted_on == CountedOn::frame,

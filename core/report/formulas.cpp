@@ -469,10 +469,33 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      kDefinition},
     {"resolve.mandate.required", "Photosites required", "photosites", "",
      "chosen in the plan; ask the commissioner"},
+    {"resolve.mandate.have", "Photosites counted", "photosites",
+     "{width|mode.width_photosites} · {height|mode.height_photosites}",
+     "counted on the mode, as commissioners do; common practice, no source", "given.counted=mode"},
+    {"resolve.mandate.have", "Photosites counted", "photosites",
+     "{width|frame.width_photosites} · {height|frame.height_photosites}",
+     "counted inside the frame line, as the commission asks", "given.counted=frame"},
+    {"resolve.mandate.have", "Pixels of the scan counted", "px",
+     "min({scanned|resolve.mode_photosites}, {gate width|mode.width_mm} · {gate "
+     "height|mode.height_mm} · {pixels a millimetre|film.scan_pixels_per_mm}²)",
+     kPractice, "given.counted=scan"},
+    {"resolve.mandate.have", "Pixels of the scan counted inside the frame line", "px",
+     "min({scanned|resolve.frame_photosites}, {frame width|frame.width_mm} · {frame "
+     "height|frame.height_mm} · {pixels a millimetre|film.scan_pixels_per_mm}²)",
+     kPractice, "given.counted=scanned_frame"},
     {"resolve.mandate.frame_have", "Photosites inside the frame line", "photosites",
      "{width|frame.width_photosites} · {height|frame.height_photosites}", kCounted},
     {"resolve.mandate.mode_have", "Photosites of the mode", "photosites",
      "{width|mode.width_photosites} · {height|mode.height_photosites}", kCounted},
+
+    // What is asked for: the requirements stand in the report one after the other
+    {"commission.requirements.#.have", "What there is", "", "",
+     "judged by the figure of that name, in the unit beside it"},
+    {"commission.requirements.#.need", "What is asked for", "", "",
+     "the commission or the plan; ask the commissioner"},
+    {"commission.requirements.#.margin", "To spare", "", "",
+     "what there is over what is asked for, or under it where it may be no more"},
+
     {"resolve.nyquist_cycles_per_mm", "Nyquist limit of the photosites", "cycles/mm",
      "1000 / (2 · {pitch|mode.pitch_um})", "sampling theorem"},
     {"resolve.diffraction_limit_f_number", "f-number at which diffraction passes the Nyquist limit",

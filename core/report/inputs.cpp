@@ -149,6 +149,13 @@ class CodecFigures {
   std::vector<GivenNumber>& given_;
 };
 
+/// What the commission's photosites are counted on.
+std::string_view what_is_counted(const Report& report) {
+  const bool frame = report.resolve.mandate.required > 0 && report.resolve.mandate.counted_on_frame;
+  if (report.film) return frame ? "scanned_frame" : "scan";
+  return frame ? "frame" : "mode";
+}
+
 /// Which parts of the copying station can limit it.
 std::string_view copying_parts(const Storing& storing) {
   const bool verified = storing.verification != Verification::none;
@@ -172,11 +179,12 @@ void add_given(Report& report, const Plan& plan, const StoreParts& parts) {
                           "",
                           "chosen in the plan; none off speed",
                           {channels, channels}});
-  report.given_words.reserve(5);
+  report.given_words.reserve(6);
   report.given_words.push_back(
       {"codec_form", std::visit(CodecFigures(report.given), parts.codec.form)});
   report.given_words.push_back({"copying", copying_parts(plan.store)});
   const bool verified = plan.store.verification != Verification::none;
+  report.given_words.push_back({"counted", what_is_counted(report)});
   report.given_words.push_back({"verification", verified ? "read back" : "none"});
   const bool originals = plan.store.upload_what == UploadWhat::originals;
   report.given_words.push_back({"upload_what", originals ? "originals" : "proxies"});

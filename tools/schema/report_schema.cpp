@@ -80,7 +80,10 @@ Json schema_of(const Met& met) {
     if (!met.members.empty()) list["items"] = schema_of(met.members.front());
     return list;
   }
-  if (!met.members.empty()) return object_schema(met);
+  if (!met.members.empty()) {
+    const Json object = object_schema(met);
+    return met.nothing ? Json{{"anyOf", {object, {{"type", "null"}}}}} : object;
+  }
   Json types = Json::array();
   if (met.number) types.push_back("number");
   if (met.whole && !met.number) types.push_back("integer");

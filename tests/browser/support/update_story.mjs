@@ -29,7 +29,7 @@ function publish_next_version(site_folder, old_version) {
     fs.writeFileSync(file, text);
     for (const ending of ['.br', '.gz']) fs.rmSync(file + ending, { force: true });
   }
-  return { old_names, new_names: old_names.map(new_name_of) };
+  return { old_names, new_names: old_names.map(new_name_of).sort() };
 }
 
 const version_of = (page) => page.evaluate(async () => (await caches.keys())[0].split('-').pop());

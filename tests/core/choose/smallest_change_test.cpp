@@ -153,7 +153,7 @@ TEST_CASE("a raster that is too small: a smaller deliverable, another commission
   const auto smaller = change_of(changes, Input::deliverable);
   REQUIRE(smaller);
   CHECK(smaller->patch.size() == 2);
-  CHECK(smaller->value == "4096");
+  CHECK(smaller->value == "3840");  // 4096 asks for 4075 at least; 4000 are recorded
   CHECK(change_of(changes, Input::commission)->value == "none");
   CHECK_FALSE(change_of(changes, Input::upscaling));  // the raster is too small as well
 }

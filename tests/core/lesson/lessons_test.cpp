@@ -186,8 +186,14 @@ const std::vector<Word> kWords = {
 
 /// Every question that turns red; no step has one that its words do not speak of.
 const std::set<std::pair<Place, Question>> kFailing = {
-    {{"area-and-circle", 2}, Question::cover}, {{"mandate", 3}, Question::resolve},
-    {{"data-and-cards", 5}, Question::run},    {{"data-and-cards", 5}, Question::store},
+    {{"area-and-circle", 2}, Question::cover},
+    {{"mandate", 3}, Question::resolve},
+    {{"data-and-cards", 5}, Question::run},
+    {{"data-and-cards", 5}, Question::store},
+    // What misses a requirement is no format to choose.
+    {{"area-and-circle", 2}, Question::choose},
+    {{"mandate", 3}, Question::choose},
+    {{"data-and-cards", 5}, Question::choose},
 };
 const std::set<Place> kRanges = {{"data-and-cards", 3}};
 

@@ -53,6 +53,7 @@ TEST_CASE("every rejected format can be reached, with all its reasons and what w
     CHECK((item.detail.find("Passes with") != std::string::npos ||
            item.detail.find("No single change") != std::string::npos));
   }
+  set(screen, kRankingListing, "every-recording");
   while (screen.control(kMoreFormats).enabled) press(screen, kMoreFormats);
   CHECK(screen.control(kFormat).choices.size() >= rejected);
 }

@@ -94,9 +94,13 @@ TEST_CASE("the page knows every value of the plan, whatever the screen shows") {
                       [&](const Section& section) { return section.id == control.section; }));
   }
   // Values that mean nothing for a new plan: shown once their condition holds.
-  const std::set<std::string> conditional = {
-      "/deliverable/frame_lines/0/anchor/x", "/deliverable/frame_lines/0/anchor/y",
-      "/run/shutter_time_s", "/shooting/script_minutes", "/shooting/shooting_ratio"};
+  const std::set<std::string> conditional = {"/deliverable/frame_lines/0/anchor/x",
+                                             "/deliverable/frame_lines/0/anchor/y",
+                                             "/run/shutter_time_s",
+                                             "/run/pulses_hz",
+                                             "/shooting/script_minutes",
+                                             "/shooting/shooting_ratio",
+                                             "/choose/fastest_rate"};
   for (const FieldInfo& field : plan_fields()) {
     const std::string pointer = pointer_of(field, 0);
     CAPTURE(pointer);

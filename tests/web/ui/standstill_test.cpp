@@ -97,18 +97,18 @@ TEST_CASE("keeping a camera leads to where it is used, not to what happens to fo
 TEST_CASE("a tapped format stays under the finger, whatever its words become") {
   Screen screen(phone());
   screen.settle();
-  screen.reveal(kRankingPart);
+  screen.reveal(kRankingListing);
   // Up, so that the rows below it are in sight.
   screen.move_to(screen.input.width / 2, screen.input.height * 0.6F);
   screen.wheel(-3);
-  const RectPx part = screen.control(kRankingPart).rect;
+  const RectPx part = screen.control(kRankingListing).rect;
   const std::string before = screen.value("/format/camera") + screen.value("/format/mode") +
                              screen.value("/format/recording");
   // The first row begins below the legend.
   screen.tap(part.x + part.width / 2, part.y + part.height + 64);
   CHECK(before != screen.value("/format/camera") + screen.value("/format/mode") +
                       screen.value("/format/recording"));
-  CHECK(std::abs(screen.control(kRankingPart).rect.y - part.y) <= 1);
+  CHECK(std::abs(screen.control(kRankingListing).rect.y - part.y) <= 1);
 }
 
 TEST_CASE("choosing from a list leaves its row where it was, for every entry of it") {

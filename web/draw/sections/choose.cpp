@@ -12,6 +12,10 @@
 namespace widegate {
 namespace {
 
+bool speed_decides(const Plan& plan, std::size_t /*line*/) {
+  return plan.choose.weights == WeightSet::highest_speed;
+}
+
 /// What is better for a person choosing, as bars from the worst to the best.
 void draw_shares(const DrawContext& context, const RankingRow& row, const RectPx& box) {
   const Paint paint = context.paint();
@@ -122,6 +126,7 @@ Panel choose_panel() {
       {"/choose/min_room_percent", true},
       {"/choose/compare"},
       {"/choose/weights"},
+      {"/choose/fastest_rate", false, speed_decides},
       {"/choose/weight_area", true},
       {"/choose/weight_pixels", true},
       {"/choose/weight_fidelity", true},

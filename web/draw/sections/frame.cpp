@@ -31,6 +31,8 @@ Panel frame_panel() {
       {"/deliverable/frame_lines/0/anchor/y", true, placed_freely},
       {"/deliverable/width_pixels", true},
       {"/deliverable/height_pixels", true},
+      {"/deliverable/frame_lines/0/width_pixels", true},
+      {"/deliverable/frame_lines/0/height_pixels", true},
       {"/deliverable/frame_lines/0/name", true},
   });
   return {.id = "frame",
