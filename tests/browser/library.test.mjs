@@ -99,7 +99,8 @@ test('a camera from its sheet, by thumb, in well under two minutes', async (t) =
   await keep_screenshot(page, 'library_form_phone');
   await tap(page, fingers, 'library:/modes/0/recordings/0/codecs');
   await tap_entry(page, fingers, 99, 1);
-  assert.ok((await control(page, 'library:keep')).help.includes('4.30 µm'));
+  const findings = (await control(page, 'library:keep')).help;
+  assert.ok(findings.includes('4.30 µm'), findings);
   await reveal(page, 'library:keep');
   await keep_screenshot(page, 'library_form_end_phone');
   await tap(page, fingers, 'library:keep');

@@ -100,7 +100,7 @@ describe('a finger on a phone', () => {
     const seen = new Set();
     await fingers.send('touchStart', [[box.x + 60, y]], 200);
     for (let i = 1; i <= 12; i += 1) {
-      await fingers.send('touchMove', [[box.x + 60 + 8 * i, y]]);
+      await fingers.send('touchMove', [[box.x + 60 + 16 * i, y]]);
       const state = await mirror(page);
       const focal = state.controls.find((each) => each.id === FOCAL).value;
       const [fov] = state.headline.map((row) => Number(row.value_text));

@@ -168,8 +168,9 @@ function start_program(module, storage, parts) {
   });
   watch_keys(program, frames, surface);
   watch_context(canvas, program, frames);
-  window.addEventListener('hashchange', () => {
-    program.fragment(location.hash.slice(1));
+  window.addEventListener('hashchange', (event) => {
+    // The address may be the plan's own again by the time this is told.
+    program.fragment(new URL(event.newURL).hash.slice(1));
     wake();
   });
   storage.watch((key) => {

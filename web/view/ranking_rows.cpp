@@ -141,32 +141,42 @@ bool is_of_kind(const App& app, const RankedFormat& ranked, RankingKind kind) {
 }
 
 /// Which formats have a row, in their order, and for how many recordings of its mode each stands.
-struct Listed {
-  std::size_t format = 0;
-  std::size_t stands_for = 1;
+struct ListedFormats {
+  std::vector<std::size_t> formats;
+  std::vector<std::size_t> stands_for;
 };
 
-std::vector<Listed> listed_formats(const App& app, const Ranking& ranking,
-                                   const PanelState& state) {
-  std::vector<Listed> listed;
-  const auto wanted = [&](std::size_t i) {
-    const RankedFormat& ranked = ranking.formats[i];
-    return belongs(ranked, state.ranking_part) && is_of_kind(app, ranked, state.ranking_kind);
-  };
+/// The group of each format.
+std::vector<std::size_t> groups_of(const Ranking& ranking) {
+  std::vector<std::size_t> groups(ranking.formats.size());
+  std::size_t number = 0;
   for (const FormatGroup& group : grouped(ranking.formats)) {
-    bool first = true;
-    for (const std::size_t i : group.rows) {
-      if (!wanted(i)) continue;
-      if (first || state.ranking_listing == RankingListing::every_recording) {
-        listed.push_back({.format = i});
-      } else {
-        ++listed.back().stands_for;
-      }
-      first = false;
-    }
+    for (const std::size_t i : group.rows) groups[i] = number;
+    ++number;
   }
-  std::sort(listed.begin(), listed.end(),
-            [](const Listed& a, const Listed& b) { return a.format < b.format; });
+  return groups;
+}
+
+ListedFormats listed_formats(const App& app, const Ranking& ranking, const PanelState& state) {
+  const bool one_a_mode = state.ranking_listing == RankingListing::best_of_mode;
+  const std::vector<std::size_t> groups = groups_of(ranking);
+  constexpr auto kNone = static_cast<std::size_t>(-1);
+  std::vector<std::size_t> row_of(groups.size(), kNone);
+  ListedFormats listed;
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const RankedFormat& ranked = ranking.formats[i];
+    if (!belongs(ranked, state.ranking_part) || !is_of_kind(app, ranked, state.ranking_kind)) {
+      continue;
+    }
+    std::size_t& row = row_of[groups[i]];
+    if (one_a_mode && row != kNone) {
+      ++listed.stands_for[row];
+      continue;
+    }
+    row = listed.formats.size();
+    listed.formats.push_back(i);
+    listed.stands_for.push_back(1);
+  }
   return listed;
 }
 
@@ -233,17 +243,18 @@ RankingRows ranking_rows(const App& app, const PanelState& state) {
   for (const RankedFormat& ranked : ranking.formats) {
     result.on_front += ranked.on_pareto_front ? 1 : 0;
   }
-  const std::vector<Listed> listed = listed_formats(app, ranking, state);
-  result.listed = listed.size();
+  const ListedFormats listed = listed_formats(app, ranking, state);
+  result.listed = listed.formats.size();
   bool own_listed = false;
-  for (const Listed& each : listed) {
-    const RankedFormat& ranked = ranking.formats[each.format];
+  for (std::size_t i = 0; i < listed.formats.size(); ++i) {
+    const RankedFormat& ranked = ranking.formats[listed.formats[i]];
     const bool own = ranked.format == app.plan().format;
     if (!own && result.rows.size() >= state.formats_shown) continue;
     RankingRow& row = result.rows.emplace_back(make_row(app, ranked));
     own_listed = own_listed || own;
-    if (each.stands_for > 1) {
-      row.words += " · first of " + std::to_string(each.stands_for) + " recordings of this mode";
+    if (listed.stands_for[i] > 1) {
+      row.words +=
+          " · first of " + std::to_string(listed.stands_for[i]) + " recordings of this mode";
     }
   }
   for (const RankedFormat& ranked : ranking.formats) {

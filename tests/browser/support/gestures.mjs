@@ -33,6 +33,7 @@ export const until_said = (page, words) => until(`the message ${words}`, async (
  *  `said` reads what stands on the page. */
 export async function open_damaged(page, hash, said) {
   const wanted = (text) => /link/i.test(text);
+  await until_page(page, 'no change of the address waits', () => !window.widegate.address_waits());
   await page.evaluate((text) => new Promise((done) => {
     window.addEventListener('hashchange', () => done(), { once: true });
     location.hash = text;
