@@ -8,7 +8,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, describe, test } from 'node:test';
 import { DEVICES, keep_screenshot, open_site, policy_violations, start, watch } from './support/harness.mjs';
-import { Fingers, at_rest, control, headline, mirror, ready, reload, reveal, settled_address, until, until_said } from './support/gestures.mjs';
+import { Fingers, at_rest, box_of, control, headline, mirror, ready, reload, reveal, settled_address, until, until_said } from './support/gestures.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const SHEET = [
@@ -43,10 +43,13 @@ async function tap(page, fingers, id) {
   await at_rest(page);
 }
 
-/** Taps an entry of the open list: 48 pixels each below its title, the list against the lower edge of the screen. */
+/** Taps an entry of the open list: 48 pixels each below its title, or below its search, the list against the lower edge
+ *  of the screen. */
 async function tap_entry(page, fingers, count, index) {
+  const search = await find(page, 'view:search') && await box_of(page, 'view:search');
   const height = Math.min(80 + 48 * count, page.viewportSize().height * 0.78);
-  await fingers.tap(195, page.viewportSize().height - height + 60 + 48 * index + 24);
+  const first = search ? search.y + search.height + 12 : page.viewportSize().height - height + 60;
+  await fingers.tap(195, first + 48 * index + 24);
   await at_rest(page);
 }
 
