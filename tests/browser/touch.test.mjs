@@ -108,7 +108,7 @@ describe('a finger on a phone', () => {
       seen.add(focal);
     }
     await fingers.send('touchEnd', []);
-    assert.ok(seen.size > 5, `${seen.size} values on the way`);
+    assert.ok(seen.size > 3, `${seen.size} values on the way`);
     await at_rest(page);
     assert.ok(await value(FOCAL) > 35);
   });
