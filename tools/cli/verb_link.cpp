@@ -24,8 +24,12 @@ Action set_up_link(Command& command) {
   return [options] {
     const auto loaded = options->source->load();
     if (!loaded) return ExitCode::bad_input;
-    const std::string link = plan_to_link(loaded->plan);
-    const std::string whole = options->address.empty() ? link : options->address + "#" + link;
+    const auto link = plan_to_opening_link(loaded->plan);
+    if (!link) {
+      print_problems("link", link.error());
+      return ExitCode::bad_input;
+    }
+    const std::string whole = options->address.empty() ? *link : options->address + "#" + *link;
     if (!options->qr_file.empty()) {
       const auto qr = make_qr(whole);
       if (!qr) {

@@ -45,8 +45,10 @@ Action set_up_sheet(Command& command) {
     if (!loaded) return ExitCode::bad_input;
     const auto report = report_of(*loaded);
     if (!report) return ExitCode::bad_input;
-    const std::string plan = plan_to_link(loaded->plan);
-    const std::string link = options->address.empty() ? plan : options->address + "#" + plan;
+    // A sheet of a plan that is too long for a link has none; it is handed over as a file.
+    const std::string plan = plan_to_opening_link(loaded->plan).value_or("");
+    const std::string link =
+        options->address.empty() || plan.empty() ? plan : options->address + "#" + plan;
     return written(options->output, sheet_html(loaded->plan, *report, loaded->library,
                                                {.link = link, .with_working = options->working}));
   };

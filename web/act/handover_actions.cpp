@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -49,21 +50,33 @@ void start_afresh(Desk& desk) {
   desk.state.message = "A new plan. Undo brings the old one back.";
 }
 
+/// The link of the plan; without one the message says why, and offers the file.
+std::optional<std::string> link_or_why(Desk& desk) {
+  auto link = link_address(desk.app, desk.platform);
+  if (link) return *std::move(link);
+  desk.state.message = "No link: this plan has " + link.error().front().value + ", a link takes " +
+                       link.error().front().accepted + ".";
+  return std::nullopt;
+}
+
 void copy_link(Desk& desk) {
-  const bool done = desk.platform.copy_text(link_address(desk.app, desk.platform));
-  desk.state.message = done ? "The link is on the clipboard. It holds the whole plan."
-                            : "The clipboard was refused. Copy the page's address instead.";
+  const auto link = link_or_why(desk);
+  if (!link) return;
+  desk.state.message = desk.platform.copy_text(*link)
+                           ? "The link is on the clipboard. It holds the whole plan."
+                           : "The clipboard was refused. Copy the page's address instead.";
 }
 
 void share_link(Desk& desk) {
   if (!desk.platform.can_share()) return copy_link(desk);
-  desk.platform.share(desk.app.plan().title, link_address(desk.app, desk.platform));
+  if (const auto link = link_or_why(desk)) desk.platform.share(desk.app.plan().title, *link);
 }
 
 void show_qr(Desk& desk) {
-  const std::string link = link_address(desk.app, desk.platform);
-  if (const auto qr = make_qr(link)) {
-    desk.platform.show_picture(qr_svg(*qr), link);
+  const auto link = link_or_why(desk);
+  if (!link) return;
+  if (const auto qr = make_qr(*link)) {
+    desk.platform.show_picture(qr_svg(*qr), *link);
   } else {
     desk.state.message = "This plan is too long for a QR code. Copy the link or save the plan.";
   }
@@ -71,7 +84,7 @@ void show_qr(Desk& desk) {
 
 void print(Desk& desk, bool with_working) {
   SheetOptions options;
-  options.link = link_address(desk.app, desk.platform);
+  options.link = link_address(desk.app, desk.platform).value_or("");
   options.with_working = with_working;
   desk.platform.print_document(
       sheet_html(desk.app.plan(), desk.app.report(), desk.app.library(), options));
@@ -201,8 +214,10 @@ bool works_at_first(std::string_view id) {
   return std::find(kFirst.begin(), kFirst.end(), id) != kFirst.end();
 }
 
-std::string link_address(const App& app, const Platform& platform) {
-  return platform.page_address() + "#" + plan_to_link(app.whole_plan());
+Checked<std::string> link_address(const App& app, const Platform& platform) {
+  auto link = plan_to_opening_link(app.whole_plan());
+  if (!link) return link;
+  return platform.page_address() + "#" + *link;
 }
 
 }  // namespace widegate

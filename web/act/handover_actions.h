@@ -2,8 +2,10 @@
 // words of the buttons are in view.cpp; what is handed over is made by the core.
 #pragma once
 
+#include <string>
 #include <string_view>
 
+#include "core/base/problem.h"
 #include "web/app/app.h"
 #include "web/app/command.h"
 #include "web/door/platform.h"
@@ -25,7 +27,7 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
 /// The plan's title as the beginning of a file name, then `end`.
 [[nodiscard]] std::string file_name(const Plan& plan, std::string_view end);
 
-/// The whole address that opens the plan.
-[[nodiscard]] std::string link_address(const App& app, const Platform& platform);
+/// The whole address that opens the plan; the problem of a plan that is too long for one.
+[[nodiscard]] Checked<std::string> link_address(const App& app, const Platform& platform);
 
 }  // namespace widegate

@@ -5,27 +5,32 @@
 
 #include "core/base/number_text.h"
 #include "core/handover/link/link.h"
+#include "web/act/device_memory.h"
 #include "web/act/lesson_actions.h"
 #include "web/view/kept_plan_controls.h"
 
 namespace widegate {
 namespace {
 
-constexpr std::string_view kDamagedKey = "plans-damaged";
-
 /// The list on the device; what is here when it cannot be read.
 PlanShelf shelf_now(const PanelState& state, const Platform& platform) {
   const auto text = platform.stored(kShelfKey);
-  if (!text) return PlanShelf{.next_id = state.shelf.shelf.next_id, .plans = {}};
+  if (!text) {
+    return PlanShelf{.next_id = state.shelf.shelf.next_id, .plans = {}, .unread = {}};
+  }
   const auto read = shelf_from_json(*text);
   return read ? *read : state.shelf.shelf;
 }
 
-/// Writes the list; false when the device refuses.
+/// Writes the list in the place of the one that is there: never over one that could not be read
+/// and is not set aside, and nothing that could not be read again. False when the device refuses.
 bool write_shelf(PanelState& state, Platform& platform, PlanShelf shelf) {
-  if (!state.shelf.damaged.empty()) platform.store(kDamagedKey, state.shelf.damaged);
+  if (!state.shelf.damaged.empty() && !set_aside(state, platform, state.shelf.damaged))
+    return false;
   state.shelf.damaged.clear();
-  const bool done = platform.store(kShelfKey, shelf_to_json(shelf));
+  const std::string text = shelf_to_json(shelf);
+  if (const auto again = shelf_from_json(text); !again || *again != shelf) return false;
+  const bool done = keep_on_device(state, platform, kShelfKey, text);
   state.shelf.shelf = std::move(shelf);
   ++state.shelf.revision;
   return done;
@@ -36,22 +41,32 @@ void take_place(PanelState& state, Platform& platform, std::int64_t id, std::int
   state.shelf.edition = edition;
   ++state.shelf.revision;
   const std::string place = std::to_string(id) + "/" + std::to_string(edition);
-  platform.store(kShelfPlaceKey, id == 0 ? std::string() : place);
+  keep_on_device(state, platform, kShelfPlaceKey, id == 0 ? std::string() : place);
+}
+
+/// Puts a plan into the list; its id, 0 when it could not be kept, which is said.
+std::int64_t add_to_shelf(PanelState& state, Platform& platform, const Plan& plan) {
+  const auto link = plan_to_opening_link(plan);
+  PlanShelf shelf = shelf_now(state, platform);
+  const std::int64_t id = link ? add_plan(shelf, plan.title, *link) : 0;
+  if (!link) {
+    state.message = "This plan is too long for the list of plans: save it as a file instead.";
+  } else if (id == 0) {
+    state.message = "The list is full: delete a plan first.";
+  } else if (!write_shelf(state, platform, std::move(shelf))) {
+    state.message = kKeepsNothing;
+    return 0;
+  }
+  return id;
 }
 
 /// Adds the plan on the screen and goes on with it there. False when it could not be kept.
 bool add_current(const App& app, PanelState& state, Platform& platform, const std::string& title) {
   Plan plan = app.whole_plan();
   plan.title = title;
-  PlanShelf shelf = shelf_now(state, platform);
-  const std::int64_t id = add_plan(shelf, title, plan_to_link(plan));
-  if (id == 0 || !write_shelf(state, platform, std::move(shelf))) {
-    state.message = id == 0 ? "The list is full: delete a plan first."
-                            : "This device keeps nothing: save the plan as a file instead.";
-    return false;
-  }
-  take_place(state, platform, id, 1);
-  return true;
+  const std::int64_t id = add_to_shelf(state, platform, plan);
+  if (id != 0) take_place(state, platform, id, 1);
+  return id != 0;
 }
 
 void add(const App& app, PanelState& state, Platform& platform) {
@@ -64,12 +79,7 @@ void add(const App& app, PanelState& state, Platform& platform) {
 void copy(const App& app, PanelState& state, Platform& platform) {
   Plan plan = app.whole_plan();
   plan.title += ", copy";
-  PlanShelf shelf = shelf_now(state, platform);
-  const std::int64_t id = add_plan(shelf, plan.title, plan_to_link(plan));
-  if (id == 0 || !write_shelf(state, platform, std::move(shelf))) {
-    state.message = "The copy could not be kept on this device.";
-    return;
-  }
+  if (add_to_shelf(state, platform, plan) == 0) return;
   state.message = "“" + plan.title + "” is in the list of plans. This one stays on the screen.";
 }
 
@@ -106,6 +116,7 @@ void run_shelf_action(std::string_view id, const App& app, PanelState& state, Pl
   if (id == kShelfCopy) copy(app, state, platform);
   if (id == kShelfDelete) remove(state, platform);
   if (id == kShelfRestore) restore(app, state, platform);
+  if (id == kSaveSetAside) save_set_aside(state, platform);
 }
 
 void open_kept_plan(std::string_view text, const App& app, PanelState& state, Platform& platform,
@@ -132,20 +143,22 @@ void open_kept_plan(std::string_view text, const App& app, PanelState& state, Pl
   commands.emplace_back(OpenPlan{std::move(*plan)});
 }
 
-void load_shelf(PanelState& state, const Platform& platform) {
+void load_shelf(PanelState& state, Platform& platform) {
   const auto text = platform.stored(kShelfKey);
   if (!text) return;
   auto shelf = shelf_from_json(*text);
   if (!shelf) {
     state.shelf.damaged = *text;
+    set_aside(state, platform, *text);
     state.message =
-        "The list of plans on this device could not be read, and nothing of it was "
-        "changed: " +
+        "The list of plans on this device could not be read and was set aside, to be saved under "
+        "Plan: " +
         to_line(shelf.error().front());
     return;
   }
   state.shelf.shelf = std::move(*shelf);
   ++state.shelf.revision;
+  for (const std::string& row : state.shelf.shelf.unread) set_aside(state, platform, row);
   const std::string place = platform.stored(kShelfPlaceKey).value_or("");
   const auto slash = place.find('/');
   if (slash == std::string::npos) return;
@@ -166,29 +179,38 @@ void reload_shelf(PanelState& state, const Platform& platform) {
 void save_to_shelf(const App& app, PanelState& state, Platform& platform, Commands& commands) {
   ShelfState& place = state.shelf;
   if (place.current == 0) {
-    platform.store(kShelfPlaceKey, "");
+    keep_on_device(state, platform, kShelfPlaceKey, "");
     return;
   }
   PlanShelf shelf = shelf_now(state, platform);
   const Plan plan = app.whole_plan();
   std::int64_t edition = place.edition;
-  switch (keep_plan(shelf, place.current, edition, plan.title, plan_to_link(plan))) {
+  const auto link = plan_to_opening_link(plan);
+  const Kept kept =
+      link ? keep_plan(shelf, place.current, edition, plan.title, *link) : Kept::too_long;
+  switch (kept) {
     case Kept::same:
       place.shelf = std::move(shelf);
       if (edition != place.edition) take_place(state, platform, place.current, edition);
       return;
     case Kept::done:
-      write_shelf(state, platform, std::move(shelf));
-      take_place(state, platform, place.current, edition);
+      if (write_shelf(state, platform, std::move(shelf))) {
+        take_place(state, platform, place.current, edition);
+      }
       return;
     case Kept::gone:
       take_place(state, platform, 0, 0);
       state.message = "This plan was deleted from the list in another tab. It is still here.";
       return;
+    case Kept::too_long:
+      state.message =
+          "This plan is too long for the list now, which has it as it was before: save it as a "
+          "file.";
+      return;
     case Kept::changed:
       break;
   }
-  const std::string title = plan.title + " (2)";
+  const std::string title = free_title(shelf, plan.title);
   if (!add_current(app, state, platform, title)) return;
   commands.emplace_back(SetField{"/title", title, false});
   state.message = "“" + plan.title +

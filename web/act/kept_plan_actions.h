@@ -22,7 +22,7 @@ void open_kept_plan(std::string_view text, const App& app, PanelState& state, Pl
                     Commands& commands);
 
 /// Reads the list and this tab's place in it.
-void load_shelf(PanelState& state, const Platform& platform);
+void load_shelf(PanelState& state, Platform& platform);
 
 /// The list as it is now: another tab changed it.
 void reload_shelf(PanelState& state, const Platform& platform);

@@ -8,12 +8,12 @@
 #include "core/catalogue/each_list.h"
 #include "core/catalogue/merge.h"
 #include "core/plan/carried_rows.h"
+#include "web/act/device_memory.h"
 #include "web/view/library_controls.h"
 
 namespace widegate {
 namespace {
 
-constexpr std::string_view kDamagedKey = "library-damaged";
 constexpr std::string_view kPress = "library:press:";
 
 /// Everything an action may use.
@@ -61,10 +61,10 @@ Catalogue kept_rows(const Desk& desk) {
 
 void keep_rows(const Desk& desk, Catalogue rows, std::string message) {
   LibraryState& library = desk.library();
-  if (!library.damaged.empty()) desk.platform.store(kDamagedKey, library.damaged);
+  if (!library.damaged.empty() && !set_aside(desk.state, desk.platform, library.damaged)) return;
   library.damaged.clear();
   const std::string text = is_empty(rows) ? std::string() : catalogue_to_json(rows);
-  const bool stored = desk.platform.store(kLibraryKey, text);
+  const bool stored = keep_on_device(desk.state, desk.platform, kLibraryKey, text);
   if (!stored) message += " This device keeps nothing, though: save your equipment as a file.";
   desk.state.message = std::move(message);
   desk.commands.emplace_back(UseLibrary{std::move(rows)});
@@ -258,7 +258,7 @@ void run_library_action(std::string_view id, const App& app, PanelState& state, 
   }
 }
 
-void load_library(const App& app, PanelState& state, const Platform& platform, Commands& commands) {
+void load_library(const App& app, PanelState& state, Platform& platform, Commands& commands) {
   const auto text = platform.stored(kLibraryKey);
   if (!text) {
     if (!is_empty(app.own())) commands.emplace_back(UseLibrary{});
@@ -267,9 +267,10 @@ void load_library(const App& app, PanelState& state, const Platform& platform, C
   auto rows = catalogue_from_json(*text, app.built_in());
   if (!rows) {
     state.library.damaged = *text;
+    set_aside(state, platform, *text);
     state.message =
-        "Your own equipment on this device could not be read, and nothing of it was "
-        "changed: " +
+        "Your own equipment on this device could not be read and was set aside, to be saved under "
+        "Plan: " +
         to_line(rows.error().front());
     return;
   }

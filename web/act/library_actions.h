@@ -26,7 +26,7 @@ void run_library_action(std::string_view id, const App& app, PanelState& state, 
 
 /// The rows kept on this device. A text that cannot be read is kept aside and told; what is there
 /// now stays.
-void load_library(const App& app, PanelState& state, const Platform& platform, Commands& commands);
+void load_library(const App& app, PanelState& state, Platform& platform, Commands& commands);
 
 /// A file chosen to bring in: what it would change is shown, nothing is changed yet.
 void library_file_opened(std::string_view name, std::string_view text, const App& app,

@@ -38,8 +38,11 @@ class Platform {
 
   /// The address of the page without its fragment ("https://host/path/"), for making links.
   [[nodiscard]] virtual std::string page_address() const = 0;
-  /// The fragment of the address, without '#'.
+  /// The fragment of the address, without '#'; nothing when this tab gave the address itself, and
+  /// keeps what it stands for.
   [[nodiscard]] virtual std::string fragment() const = 0;
+  /// The fragment also then: for when what is kept cannot be read.
+  [[nodiscard]] virtual std::string own_fragment() const = 0;
   /// Replaces the fragment without a history entry; the host may delay it and keep the last.
   virtual void replace_fragment(std::string_view fragment) = 0;
 

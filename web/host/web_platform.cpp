@@ -15,6 +15,7 @@ EM_JS(int, host_copy_text, (const char* text, int size), {
 })
 EM_JS(void, host_page_address, (), { Module.host.push(Module.host.pageAddress()); })
 EM_JS(void, host_fragment, (), { Module.host.push(Module.host.fragment()); })
+EM_JS(void, host_own_fragment, (), { Module.host.push(Module.host.ownFragment()); })
 EM_JS(void, host_replace_fragment, (const char* text, int size), {
   Module.host.replaceFragment(UTF8ToString(text, size));
 })
@@ -71,6 +72,11 @@ std::string WebPlatform::page_address() const {
 
 std::string WebPlatform::fragment() const {
   host_fragment();
+  return take_pushed();
+}
+
+std::string WebPlatform::own_fragment() const {
+  host_own_fragment();
   return take_pushed();
 }
 

@@ -14,6 +14,7 @@ class WebPlatform final : public Platform {
   bool copy_text(std::string_view text) override;
   [[nodiscard]] std::string page_address() const override;
   [[nodiscard]] std::string fragment() const override;
+  [[nodiscard]] std::string own_fragment() const override;
   void replace_fragment(std::string_view fragment) override;
   [[nodiscard]] std::optional<std::string> stored(std::string_view key) const override;
   bool store(std::string_view key, std::string_view text) override;

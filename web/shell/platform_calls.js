@@ -140,6 +140,7 @@ export function make_outside({ ask_frame, push, storage, parts, opened }) {
       if (text) storage.forget_addresses();
       return text;
     },
+    ownFragment: () => location.hash.slice(1),
     /** Whether the address is still the plan before. */
     addressWaits: () => wanted_fragment !== null,
     /** Into another entry of the history, the address of what is on the screen. */

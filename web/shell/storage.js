@@ -6,6 +6,7 @@ const PREFIX = 'widegate/1/';
 const TAB_NAME = `${PREFIX}tab`;
 const TAB_ADDRESS = `${PREFIX}address`;
 const OWN_KEYS = new Set(['plan', 'kept']);
+const SLOT_NAME = /^[0-9a-f]{12}$/;
 const KEPT_SLOTS = 8;
 const KEPT_ADDRESSES = 8;
 const LATE_MS = 15000;
@@ -40,7 +41,8 @@ export const kept_by_all = (key) => allowed(() => localStorage.getItem(PREFIX + 
 export class Storage {
   /** Finds this tab's slot. A duplicated tab brings its original's name along and gets one of its own. */
   static async open() {
-    const name = allowed(() => sessionStorage.getItem(TAB_NAME), null);
+    const left = allowed(() => sessionStorage.getItem(TAB_NAME), null);
+    const name = SLOT_NAME.test(left) ? left : null;
     if (name && await claim(name)) return new Storage(name);
     const fresh = new_name();
     await claim(fresh);
@@ -52,6 +54,8 @@ export class Storage {
 
   constructor(name) {
     this.name = name;
+    /** What is kept here is older than what is on the screen. */
+    this.behind = false;
   }
 
   // A copy of its own, so that a reload before the first change finds the same.
@@ -77,11 +81,15 @@ export class Storage {
       return true;
     };
     drop_old_slots(this.name);
-    return allowed(put, false);
+    const kept = allowed(put, false);
+    if (key === 'plan') this.behind = !kept;
+    return kept;
   }
 
-  /** Remembers a fragment that this tab gave its address. */
+  /** Remembers a fragment that this tab gave its address, unless the plan behind it could not be kept: then the address
+   *  alone has it, and is opened as a link. */
   keep_address(text) {
+    if (this.behind) return;
     const kept = [...own_addresses(), { text, time: Date.now() }].slice(-KEPT_ADDRESSES);
     allowed(() => sessionStorage.setItem(TAB_ADDRESS, JSON.stringify(kept)), null);
   }
@@ -107,7 +115,10 @@ export class Storage {
 }
 
 /** The last addresses that this tab gave itself, as {text, time}, oldest first. */
-const own_addresses = () => allowed(() => JSON.parse(sessionStorage.getItem(TAB_ADDRESS)), null) || [];
+function own_addresses() {
+  const kept = allowed(() => JSON.parse(sessionStorage.getItem(TAB_ADDRESS)), null);
+  return Array.isArray(kept) ? kept.filter((each) => each && typeof each.text === 'string' && Number.isFinite(each.time)) : [];
+}
 
 const slot_key = (slot, key) => `${PREFIX}slot/${slot}/${key}`;
 

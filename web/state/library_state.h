@@ -26,6 +26,13 @@ struct LibraryState {
   std::uint64_t revision = 0;  ///< Grows with every change.
 };
 
+/// What the device does with what it is given.
+struct MemoryState {
+  bool refused = false;    ///< It kept nothing the last time.
+  bool set_aside = false;  ///< Something that could not be read lies there.
+  friend bool operator==(const MemoryState&, const MemoryState&) = default;
+};
+
 /// The list as it was read last, and which plan of it is on the screen.
 struct ShelfState {
   PlanShelf shelf;

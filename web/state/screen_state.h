@@ -116,6 +116,7 @@ struct PanelState {
   DeliveryState delivery;
   LibraryState library;
   ShelfState shelf;
+  MemoryState memory;
 
   [[nodiscard]] bool shows_more(std::string_view section) const {
     for (const std::string& id : open_more) {

@@ -9,6 +9,7 @@
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "web/act/delivery_actions.h"
+#include "web/act/device_memory.h"
 #include "web/act/handover_actions.h"
 #include "web/act/kept_plan_actions.h"
 #include "web/act/lesson_actions.h"
@@ -66,6 +67,7 @@ struct ViewInputs {
   std::size_t frame_line = 0;
   RestOfProgram rest = RestOfProgram::here;
   std::uint64_t library = 0, shelf = 0;
+  MemoryState memory;
   std::string lesson, working, message, outline, same_view, list, search;
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
@@ -122,6 +124,7 @@ struct Ui::Parts {
             state.rest,
             state.library.revision,
             state.shelf.revision,
+            state.memory,
             state.lesson,
             state.open_working,
             state.message,
@@ -230,7 +233,6 @@ struct Ui::Parts {
       save_to_shelf(app, state, platform, commands);
       for (const Command& command : std::exchange(commands, {})) app.apply(command);
       saved_revision = app.revision();
-      if (inputs() != seen) touch();
       store_plan();
     }
     if (!state.drag && state.delivery.version != saved_delivery) {
@@ -245,12 +247,13 @@ struct Ui::Parts {
     save_picture();
     if (state.lately_version != saved_lately) {
       saved_lately = state.lately_version;
-      platform.store(kLatelyKey, lately_text(state));
+      keep_on_device(state, platform, kLatelyKey, lately_text(state));
     }
     if (state.theme != saved_theme) {
       saved_theme = state.theme;
-      platform.store(kThemeKey, theme_key(state.theme));
+      keep_on_device(state, platform, kThemeKey, theme_key(state.theme));
     }
+    if (inputs() != seen) touch();
   }
 
   /// How the picture was left: on the next visit it is the same one.
@@ -258,15 +261,32 @@ struct Ui::Parts {
     const std::string shown = picture_text(state.picture);
     if (shown == saved_picture || state.drag || !state.lesson.empty()) return;
     saved_picture = shown;
-    platform.store(kPictureKey, shown);
+    keep_on_device(state, platform, kPictureKey, shown);
   }
 
-  /// Puts the plan on the screen into the device's memory and into the address.
+  /// Puts the plan on the screen into the device's memory and into the address. A plan that is too
+  /// long for a link stands in the memory alone, and its link is not offered as one.
   void store_plan() {
     const Plan whole = app.whole_plan();
-    platform.store(kPlanKey, plan_to_json(whole));
-    fragment = plan_to_link(whole);
+    keep_on_device(state, platform, kPlanKey, plan_to_json(whole));
+    fragment = plan_to_opening_link(whole).value_or("");
     platform.replace_fragment(fragment);
+  }
+
+  /// The plan that this tab left here. One that cannot be read is set aside, and what the address
+  /// holds is opened instead, though the tab gave it that address itself.
+  bool open_kept(std::string& address) {
+    const auto kept = platform.stored(kPlanKey);
+    if (!kept) return false;
+    if (auto plan = plan_from_json(*kept, app.library())) {
+      app.apply(OpenPlan{std::move(*plan)});
+      return true;
+    }
+    set_aside(state, platform, *kept);
+    state.message =
+        "The plan on this device could not be read and was set aside, to be saved under Plan.";
+    address = platform.own_fragment();
+    return false;
   }
 
   /// Takes a plan out of the address. A text that is none leaves the plan as it is, and says so.
@@ -285,6 +305,7 @@ struct Ui::Parts {
 
   /// Everything kept on the device: what plans are made of first.
   void load() {
+    try_device(state, platform);
     load_library(app, state, platform, commands);
     for (const Command& command : std::exchange(commands, {})) app.apply(command);
     load_shelf(state, platform);
@@ -295,14 +316,9 @@ struct Ui::Parts {
     read_lately(state, platform.stored(kLatelyKey).value_or(""));
     if (const auto kept = platform.stored(kPictureKey)) read_picture(state.picture, *kept);
     saved_picture = picture_text(state.picture);
-    bool found = false;
-    if (const auto kept = platform.stored(kPlanKey)) {
-      if (auto plan = plan_from_json(*kept, app.library())) {
-        app.apply(OpenPlan{std::move(*plan)});
-        found = true;
-      }
-    }
-    if (open_link(platform.fragment())) {
+    std::string address = platform.fragment();
+    bool found = open_kept(address);
+    if (open_link(address)) {
       found = true;
       const Plan before = app.plan();
       app.apply(OpenPlan{std::get<ReplacePlan>(commands.back()).plan});
@@ -311,8 +327,7 @@ struct Ui::Parts {
       tell_brought_rows(app, state);
     }
     saved_revision = app.revision();
-    // A first visit keeps its plain address, and a kept plan that cannot be read stays for a
-    // version that can.
+    // A first visit keeps its plain address.
     state.first_visit = !found;
     if (found) store_plan();
   }

@@ -20,6 +20,9 @@ Control shelf_control(std::string_view id, const App& app, const PanelState& sta
   } else if (id == kShelfRestore) {
     control.label = "Put the deleted plan back";
     control.enabled = shelf.removed.has_value();
+  } else if (id == kSaveSetAside) {
+    control.label = "Save what could not be read";
+    control.enabled = state.memory.set_aside;
   } else {
     control.kind = ControlKind::choice;
     control.label = "Plans on this device";

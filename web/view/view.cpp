@@ -13,6 +13,7 @@
 #include "core/report/working.h"
 #include "web/view/delivery.h"
 #include "web/view/frame_lines.h"
+#include "web/view/kept_plan_controls.h"
 #include "web/view/screen_controls.h"
 #include "web/view/sections.h"
 #include "web/view/see_rows.h"
@@ -35,7 +36,18 @@ std::string severity_word(Severity severity) {
   return {};
 }
 
-Section make_section(const App& app, const Panel& panel, RestOfProgram rest) {
+/// What the device does with what it is given, while that is not as it should be.
+void add_memory_notes(Section& section, const MemoryState& memory) {
+  if (memory.refused) section.notes.push_back("Caution: " + std::string(kKeepsNothing));
+  if (memory.set_aside) {
+    section.notes.emplace_back(
+        "Caution: something kept on this device could not be read and lies aside, whole. It can be "
+        "saved as a file.");
+  }
+}
+
+Section make_section(const App& app, const Panel& panel, const PanelState& state) {
+  const RestOfProgram rest = state.rest;
   Section section;
   section.id = panel.id;
   section.title = panel.title;
@@ -48,6 +60,7 @@ Section make_section(const App& app, const Panel& panel, RestOfProgram rest) {
   if (panel.id == kFootSection) {
     std::string standing = standing_text(app.report().notes);
     if (!standing.empty()) section.notes.push_back(std::string(kAlways) + standing);
+    add_memory_notes(section, state.memory);
   }
   if (!panel.has_verdict) return section;
   Verdict words = verdict(app.plan(), app.report(), panel.topic);
@@ -171,7 +184,7 @@ std::string_view selected_words(const PictureData& picture, const PictureState& 
 Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   Mirror mirror;
   for (const Panel& panel : panels()) {
-    mirror.sections.push_back(make_section(app, panel, state.rest));
+    mirror.sections.push_back(make_section(app, panel, state));
   }
   mirror.controls = make_controls(app, state, view.ranking);
   for (Reading& figure : headline_readings(app.report())) {

@@ -101,6 +101,13 @@ tl::unexpected<Problems> refused(std::string_view link, std::string accepted) {
   return tl::unexpected<Problems>(Problems{std::move(problem)});
 }
 
+tl::unexpected<Problems> too_long(std::string has, std::size_t most, std::string_view unit) {
+  std::string accepted = "at most " + std::to_string(most) + " ";
+  accepted.append(unit).append(" in a link: hand this plan over as a file");
+  Problem problem{.pointer = "", .value = std::move(has), .accepted = std::move(accepted)};
+  return tl::unexpected<Problems>(Problems{std::move(problem)});
+}
+
 std::string_view fragment_of(std::string_view link) {
   const std::size_t hash = link.rfind('#');
   return hash == std::string_view::npos ? link : link.substr(hash + 1);
@@ -118,16 +125,30 @@ std::string_view version_of(std::string_view fragment) {
 
 namespace {
 
-std::string link_of(const Plan& plan, const RetiredChoices& retired) {
+Bytes bytes_of(const Plan& plan, const RetiredChoices& retired) {
   LinkWriter writer;
   write_plan(writer, plan, retired);
   writer.checksum();
-  return std::string(kLinkVersion) + "." + to_base64url(squeezed(writer.take()));
+  return writer.take();
+}
+
+std::string link_of(const Bytes& bytes) {
+  return std::string(kLinkVersion) + "." + to_base64url(squeezed(bytes));
 }
 
 }  // namespace
 
-std::string plan_to_link(const Plan& plan) { return link_of(plan, RetiredChoices{}); }
+std::string plan_to_link(const Plan& plan) { return link_of(bytes_of(plan, RetiredChoices{})); }
+
+Checked<std::string> plan_to_opening_link(const Plan& plan) {
+  const Bytes bytes = bytes_of(plan, RetiredChoices{});
+  if (bytes.size() > kMaxLinkBytes) {
+    return too_long(std::to_string(bytes.size()) + " bytes", kMaxLinkBytes, "bytes");
+  }
+  std::string link = link_of(bytes);
+  if (link.size() <= kMaxLinkLength) return link;
+  return too_long(std::to_string(link.size()) + " characters", kMaxLinkLength, "characters");
+}
 
 Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) {
   const std::string_view fragment = fragment_of(link);
@@ -149,7 +170,7 @@ Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) 
   if (!reader.checksum()) return refused(link, std::string(whole));
   LinkedPlan linked = read_plan(reader);
   Plan& plan = linked.plan;
-  if (!reader.ok() || !reader.at_end() || link_of(plan, linked.retired) != fragment) {
+  if (!reader.ok() || !reader.at_end() || link_of(bytes_of(plan, linked.retired)) != fragment) {
     return refused(link, "a link made by Widegate, which this one is not");
   }
   carry_over(plan, linked.retired, linked.seen);

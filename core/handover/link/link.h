@@ -19,6 +19,10 @@ inline constexpr std::size_t kMaxLinkLength = 16'384;
 /// @param plan  checked.
 [[nodiscard]] std::string plan_to_link(const Plan& plan);
 
+/// The same link when every device opens it; for a plan that is too long for one, a problem that
+/// says by how much: such a plan is handed over as a file.
+[[nodiscard]] Checked<std::string> plan_to_opening_link(const Plan& plan);
+
 /// Reads a link of this or an earlier version; also with "#" or a whole address before it.
 /// @return the plan, or problems: not a link, damaged (its checksum fails or it is cut), made by a
 ///         newer version, too long, or a plan that check_plan refuses.

@@ -1,11 +1,10 @@
-// Libraries of one's own: out and in again, carried by plans; and the list of kept plans.
+// Libraries of one's own: out and in again, carried by plans.
 #include "core/plan/carried_rows.h"
 
 #include <doctest/doctest.h>
 
 #include "core/catalogue/catalogue_json.h"
 #include "core/handover/link/link.h"
-#include "core/plan/kept_plans.h"
 #include "core/plan/plan_check.h"
 #include "tests/core/support/random_plans.h"
 #include "tests/core/support/rounds.h"
@@ -86,53 +85,4 @@ TEST_CASE("a plan keeps its own version of a row that the library has otherwise"
   CHECK(rows_also_in(light.own, changed).cards == own.cards);
   CHECK(is_empty(rows_not_in(light.own, changed)));
   CHECK(rows_not_in(own, Catalogue{}) == own);
-}
-
-TEST_CASE("plans are kept by name, and no id comes twice") {
-  PlanShelf shelf;
-  const auto first = add_plan(shelf, "One", "1.a");
-  const auto second = add_plan(shelf, "Two", "1.b");
-  CHECK(first != second);
-  std::int64_t edition = 1;
-  CHECK(keep_plan(shelf, first, edition, "One", "1.c") == Kept::done);
-  CHECK(edition == 2);
-  CHECK(keep_plan(shelf, first, edition, "One", "1.c") == Kept::same);
-  std::int64_t stale = 1;
-  CHECK(keep_plan(shelf, first, stale, "One", "1.d") == Kept::changed);
-  CHECK(find_plan(shelf, first)->link == "1.c");
-  const KeptPlan removed = *find_plan(shelf, first);
-  CHECK(remove_plan(shelf, first));
-  CHECK_FALSE(remove_plan(shelf, first));
-  CHECK(keep_plan(shelf, first, edition, "One", "1.e") == Kept::gone);
-  CHECK(add_plan(shelf, "Three", "1.f") > second);
-  restore_plan(shelf, removed);
-  restore_plan(shelf, removed);
-  CHECK(shelf.plans.size() == 3);
-  CHECK(shelf.plans.front() == removed);
-  const auto read = shelf_from_json(shelf_to_json(shelf));
-  REQUIRE(read.has_value());
-  CHECK(*read == shelf);
-  while (add_plan(shelf, "More", "1.x") != 0) continue;
-  CHECK(shelf.plans.size() == kMaxKeptPlans);
-}
-
-TEST_CASE("a damaged list of plans is refused") {
-  const char* rows[] = {
-      "",
-      "[]",
-      "{}",
-      R"({"widegate_plans":2,"next_id":1,"plans":[]})",
-      R"({"widegate_plans":1,"plans":[]})",
-      R"({"widegate_plans":1,"next_id":1})",
-      R"({"widegate_plans":1,"next_id":1,"plans":{}})",
-      R"({"widegate_plans":1,"next_id":1,"plans":[3]})",
-      R"({"widegate_plans":1,"next_id":1,"plans":[{"id":1,"edition":1,"title":"a","link":"b"}]})",
-      R"({"widegate_plans":1,"next_id":9,"plans":[{"id":0,"edition":1,"title":"a","link":"b"}]})",
-      R"({"widegate_plans":1,"next_id":9,"plans":[{"id":1,"edition":1,"title":1,"link":"b"}]})",
-      R"({"widegate_plans":1,"next_id":9,"plans":[{"id":1,"edition":1,"title":"\n","link":"b"}]})",
-  };
-  for (const char* row : rows) {
-    CAPTURE(row);
-    CHECK_FALSE(shelf_from_json(row).has_value());
-  }
 }

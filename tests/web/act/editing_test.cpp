@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "core/handover/link/link.h"
 #include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "tests/web/support/harness.h"
@@ -264,6 +265,43 @@ TEST_CASE("a kept plan that is damaged is left aside") {
   screen.settle();
   CHECK(screen.value("/lens/focal_mm") == "35");
   CHECK(screen.value("view:theme") == "As the device");
+  CHECK(screen.ui.mirror().message.find("set aside") != std::string::npos);
+  CHECK(screen.platform.kept.at("set-aside") == "{\"lens\": 7");
+}
+
+TEST_CASE("beside a damaged plan the address is opened, though the tab gave it itself") {
+  Plan plan;
+  plan.title = "In the address";
+  const Device device = phone();
+  Screen screen(device, {{"plan", "{\"title\": \"In the addr"}}, plan_to_link(plan),
+                RestOfProgram::here, /*own_address=*/true);
+  screen.settle();
+  CHECK(screen.value("/title") == "In the address");
+  CHECK(screen.platform.kept.at("plan").find("In the address") != std::string::npos);
+}
+
+TEST_CASE("a device that keeps nothing says so at once, and until it keeps again") {
+  Screen screen(phone());
+  screen.settle();
+  screen.platform.refuses = true;
+  screen.ui.set("/lens/focal_mm", "50");
+  screen.settle();
+  CHECK(screen.ui.mirror().message.find("keeps nothing") != std::string::npos);
+  const auto notes = [&] {
+    std::string all;
+    for (const Section& section : screen.ui.mirror().sections) {
+      for (const std::string& note : section.notes) all += note;
+    }
+    return all;
+  };
+  screen.ui.set("/lens/focal_mm", "85");
+  screen.settle();
+  CHECK(notes().find("keeps nothing") != std::string::npos);
+  screen.platform.refuses = false;
+  screen.ui.set("/lens/focal_mm", "50");
+  screen.settle();
+  CHECK(notes().find("keeps nothing") == std::string::npos);
+  CHECK(screen.platform.kept.at("plan").find("50") != std::string::npos);
 }
 
 TEST_CASE("a plan comes in as a file") {

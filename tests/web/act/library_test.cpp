@@ -110,7 +110,7 @@ TEST_CASE("a row can be changed, taken out and put back; a plan keeps what it us
   screen.ui.set("library:row", "cameras/hazel");
   screen.ui.activate("library:take-out");
   screen.settle();
-  CHECK(screen.platform.kept.at("library").empty());
+  CHECK(screen.platform.kept.count("library") == 0);
   CHECK(screen.value("/format/camera") == "Hazel");
   screen.ui.activate("library:put-back");
   screen.settle();
@@ -197,7 +197,7 @@ TEST_CASE("a damaged library is told, left alone, and kept aside before it is wr
   CHECK(screen.ui.mirror().message.find("could not be read") != std::string::npos);
   CHECK(screen.platform.kept.at("library") == "{\"cameras\":3}");
   add_hazel(screen);
-  CHECK(screen.platform.kept.at("library-damaged") == "{\"cameras\":3}");
+  CHECK(screen.platform.kept.at("set-aside") == "{\"cameras\":3}");
   CHECK(screen.platform.kept.at("library").find("Hazel") != std::string::npos);
 }
 
@@ -257,6 +257,57 @@ TEST_CASE("a plan changed in two tabs becomes two plans") {
   REQUIRE(shelf->plans.size() == 2);
   CHECK(plan_from_link(shelf->plans[0].link, *built_in_catalogue())->lens.focal_mm == 50);
   CHECK(plan_from_link(shelf->plans[1].link, *built_in_catalogue())->lens.focal_mm == 85);
+}
+
+TEST_CASE("a third tab's version of a plan gets a number of its own") {
+  Screen first(phone());
+  first.settle();
+  first.ui.set("/title", "Shared");
+  first.ui.activate("plans:add");
+  first.settle();
+  const auto at_first = first.platform.kept;
+  auto device = at_first;
+  for (const char* focal : {"50", "85"}) {
+    Screen other(phone(), at_first);
+    other.settle();
+    Screen changed(phone(), at_first);
+    changed.settle();
+    changed.ui.set("/lens/focal_mm", "18");
+    changed.settle();
+    if (device == at_first) device["plans"] = changed.platform.kept.at("plans");
+    other.platform.kept["plans"] = device.at("plans");
+    other.ui.set("/lens/focal_mm", focal);
+    other.settle();
+    device["plans"] = other.platform.kept.at("plans");
+  }
+  const auto shelf = shelf_from_json(device.at("plans"));
+  REQUIRE(shelf.has_value());
+  REQUIRE(shelf->plans.size() == 3);
+  CHECK(shelf->plans[1].title == "Shared (2)");
+  CHECK(shelf->plans[2].title == "Shared (3)");
+}
+
+TEST_CASE("a list of plans that cannot be read is set aside, and can be saved") {
+  Screen screen(phone(), {{"plans", "{\"widegate_plans\":1,"}});
+  screen.settle();
+  CHECK(screen.ui.mirror().message.find("set aside") != std::string::npos);
+  screen.ui.activate("plans:add");
+  screen.settle();
+  CHECK(screen.platform.kept.at("plans").find("next_id") != std::string::npos);
+  screen.ui.activate("plans:save-set-aside");
+  CHECK(screen.platform.saved.at("widegate-set-aside.txt") == "{\"widegate_plans\":1,");
+  Screen again(phone(), screen.platform.kept);
+  again.settle();
+  CHECK(again.control("plans:save-set-aside").enabled);
+}
+
+TEST_CASE("what cannot be set aside is not written over") {
+  Screen screen(phone(), {{"plans", "{"}});
+  screen.platform.refuses = true;
+  screen.platform.kept.erase("set-aside");
+  screen.ui.activate("plans:add");
+  screen.settle();
+  CHECK(screen.platform.kept.at("plans") == "{");
 }
 
 TEST_CASE("the form fits every screen, and its fields can be touched") {

@@ -33,11 +33,12 @@ const std::vector<Device>& devices() {
 }
 
 Screen::Screen(const Device& device, std::map<std::string, std::string> kept,
-               std::string_view fragment, RestOfProgram rest)
+               std::string_view fragment, RestOfProgram rest, bool own_address)
     : ui(platform, library()) {
   platform.kept = std::move(kept);
   platform.fragment_text = fragment;
   platform.rest_of_program = rest;
+  platform.own_address = own_address;
   input.width = device.width;
   input.height = device.height;
   input.pixel_ratio = device.pixel_ratio;

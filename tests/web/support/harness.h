@@ -22,14 +22,20 @@ class FakePlatform : public Platform {
     return true;
   }
   std::string page_address() const override { return "https://example.org/widegate/"; }
-  std::string fragment() const override { return fragment_text; }
+  std::string fragment() const override { return own_address ? std::string() : fragment_text; }
+  std::string own_fragment() const override { return fragment_text; }
   void replace_fragment(std::string_view fragment) override { fragment_text = fragment; }
   std::optional<std::string> stored(std::string_view key) const override {
     const auto found = kept.find(std::string(key));
     return found == kept.end() ? std::nullopt : std::optional(found->second);
   }
   bool store(std::string_view key, std::string_view text) override {
-    kept[std::string(key)] = text;
+    if (refuses) return false;
+    if (text.empty()) {
+      kept.erase(std::string(key));
+    } else {
+      kept[std::string(key)] = text;
+    }
     return true;
   }
   bool can_share() const override { return false; }
@@ -45,6 +51,8 @@ class FakePlatform : public Platform {
   }
 
   RestOfProgram rest_of_program = RestOfProgram::here;
+  bool refuses = false;      ///< The device keeps nothing.
+  bool own_address = false;  ///< The address is one that the tab gave itself.
   int wakes = 0, wanted_rest = 0;
   std::string copied, fragment_text, asked_for, printed, shown, shown_words;
   std::map<std::string, std::string> kept, saved;
@@ -74,7 +82,8 @@ struct Image {
 class Screen {
  public:
   explicit Screen(const Device& device, std::map<std::string, std::string> kept = {},
-                  std::string_view fragment = {}, RestOfProgram rest = RestOfProgram::here);
+                  std::string_view fragment = {}, RestOfProgram rest = RestOfProgram::here,
+                  bool own_address = false);
 
   /// Draws frames until nothing asks for another; at most `most`. Returns how many were drawn.
   int settle(int most = 40);

@@ -11,9 +11,9 @@ Panel plan_panel() {
   static constexpr auto kFields = std::to_array<PanelField>({
       {"/title"},
   });
-  static constexpr auto kExtra =
-      std::to_array<std::string_view>({kShelfList, kShelfAdd, kShelfCopy, kShelfDelete,
-                                       kShelfRestore, kTheme, kLargeType, kStartAfresh});
+  static constexpr auto kExtra = std::to_array<std::string_view>(
+      {kShelfList, kShelfAdd, kShelfCopy, kShelfDelete, kShelfRestore, kSaveSetAside, kTheme,
+       kLargeType, kStartAfresh});
   return {.id = "plan",
           .title = "Plan",
           .question = "What is it called, how is it shown?",
