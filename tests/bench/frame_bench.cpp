@@ -19,6 +19,7 @@ class NoPlatform : public Platform {
   bool copy_text(std::string_view) override { return false; }
   std::string page_address() const override { return {}; }
   std::string fragment() const override { return {}; }
+  std::string own_fragment() const override { return {}; }
   void replace_fragment(std::string_view) override {}
   std::optional<std::string> stored(std::string_view) const override { return std::nullopt; }
   bool store(std::string_view, std::string_view) override { return true; }
