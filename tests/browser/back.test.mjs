@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, afterEach, before, beforeEach, test } from 'node:test';
 import { DEVICES, open_site, policy_violations, start } from './support/harness.mjs';
-import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address } from './support/gestures.mjs';
+import { Fingers, at_rest, control, headline, mirror, reload, reveal, settled_address, until } from './support/gestures.mjs';
 
 const FOCAL = '/lens/focal_mm';
 
@@ -83,6 +83,25 @@ test('Back over a changed plan keeps the change', async () => {
   assert.deepEqual(await headline(page), numbers);
   await reload(page);
   assert.equal((await control(page, FOCAL)).value_text, focal);
+});
+
+test('a link that comes while a list is open is opened, and Back leads to the plan before it', async () => {
+  await page.locator(`[data-id="${FOCAL}"]`).evaluate((element) => element.focus());
+  await page.keyboard.press('ArrowRight');
+  const linked = (await control(page, FOCAL)).value_text;
+  const link = new URL(await settled_address(page)).hash;
+  await page.keyboard.press('ArrowRight');
+  const own = (await control(page, FOCAL)).value_text;
+  assert.notEqual(own, linked);
+  await settled_address(page);
+  await open_list();
+  await until_layers(1);
+  await page.evaluate((hash) => { location.hash = hash; }, link);
+  await until('the link is opened', async () => (await control(page, FOCAL)).value_text === linked);
+  await page.keyboard.press('Escape');
+  await until_layers(0);
+  await page.evaluate(() => history.back());
+  await until('the plan before', async () => (await control(page, FOCAL)).value_text === own);
 });
 
 test('Back ends the typing, and then the lesson under it', async () => {

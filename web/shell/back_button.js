@@ -6,6 +6,7 @@ class Watchers {
   constructor(close) {
     this.close = close;
     this.open = [];
+    this.within = false;
   }
 
   follow(layers) {
@@ -21,23 +22,32 @@ class Watchers {
   }
 }
 
-/** Entries in the history. Each knows how many layers are open at it. */
+/** Entries in the history. Each knows how many layers are open at it, and which stack of layers it belongs to: an
+ *  entry that a link made, or one from before it, is of another. */
 class Entries {
   constructor(close, settle_address) {
     this.close = close;
     this.settle_address = settle_address;
     this.travelling = false;
     this.wanted = 0;
+    this.stack = history.state?.stack ?? Date.now();
+    /** Whether the last move in the history stayed among the layers, so that it brought no plan. */
+    this.within = false;
     window.addEventListener('popstate', () => this.arrived());
   }
 
   get here() { return history.state?.layers ?? 0; }
 
+  get is_own() { return history.state?.stack === this.stack; }
+
+  mark(layers, write) { history[write]({ layers, stack: this.stack }, ''); }
+
   follow(layers) {
     // Dialogues of the page close by themselves only where there are requests to close.
     this.wanted = layers + document.querySelectorAll('dialog[open]').length;
     if (this.travelling) return;
-    while (this.here < this.wanted) history.pushState({ layers: this.here + 1 }, '');
+    if (this.here < this.wanted && !this.is_own) this.mark(this.here, 'replaceState');
+    while (this.here < this.wanted) this.mark(this.here + 1, 'pushState');
     if (this.here === this.wanted) return;
     // Put away on the page: its entry goes too.
     this.travelling = true;
@@ -45,6 +55,12 @@ class Entries {
   }
 
   arrived() {
+    this.within = this.is_own;
+    if (!this.within) {
+      this.stack = history.state?.stack ?? Date.now();
+      this.travelling = false;
+      return;
+    }
     // The address of an older entry is from before what was changed since.
     this.settle_address();
     if (this.travelling) {

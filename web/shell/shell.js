@@ -169,6 +169,8 @@ function start_program(module, storage, parts) {
   watch_keys(program, frames, surface);
   watch_context(canvas, program, frames);
   window.addEventListener('hashchange', (event) => {
+    // An older entry under the same plan shows the address from before the last change: no link was opened.
+    if (back.within) return;
     // The address may be the plan's own again by the time this is told.
     program.fragment(new URL(event.newURL).hash.slice(1));
     wake();
