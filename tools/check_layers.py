@@ -24,7 +24,7 @@ SOURCES = {".h", ".cpp", ".c", ".hpp"}
 # folder, what may live in it, which folders of ours it may include besides itself. Lowest first.
 Folder = namedtuple("Folder", "name sentence may")
 QUESTION = "core/base core/catalogue core/plan core/optics core/frame"
-HANDED = "core/base core/encode core/catalogue core/plan core/choose core/report"
+HANDED = "core/base core/encode core/catalogue core/plan core/choose core/report core/show"
 DRAWN = "core/base core/plan core/report core/handover/fdl web/door web/look web/app web/state web/view web/act"
 FOLDERS = [Folder(*row) for row in [
     ("core/base", "Exact numbers, units, numbers as text, plain text, problems found at the boundary.", ""),
@@ -49,7 +49,10 @@ FOLDERS = [Folder(*row) for row in [
      QUESTION + " core/field core/cover core/see core/resolve core/commission core/run core/store core/film"),
     ("core/report", "The report put together by evaluate() and told: figures as text, workings, notes, verdicts, differences.",
      QUESTION + " core/cover core/see core/resolve core/run core/store core/film core/choose"),
-    ("core/handover/link", "The address that holds a plan.", "core/base core/encode core/field core/catalogue core/plan"),
+    ("core/show", "A show: several plans summed, with their archive, calendar and money.",
+     "core/base core/encode core/field core/catalogue core/plan core/store core/report"),
+    ("core/handover/link", "The address that holds a plan, or a show.",
+     "core/base core/encode core/field core/catalogue core/plan core/show"),
     ("core/handover/json", "Report and ranking for programs.", HANDED),
     ("core/handover/table", "Tables for spreadsheets.", HANDED),
     ("core/handover/chart", "The frame-line chart.", HANDED),

@@ -33,6 +33,10 @@ class Wide {
   friend constexpr Wide operator+(Wide a, Wide b) {
     return a.ok() && b.ok() ? bounded(a.value_ + b.value_) : Wide(-1);
   }
+  /// Invalid where it would be below zero.
+  friend constexpr Wide operator-(Wide a, Wide b) {
+    return a.ok() && b.ok() && a.value_ >= b.value_ ? bounded(a.value_ - b.value_) : Wide(-1);
+  }
   // Two halves by hand: the compiler's own check of a 128-bit product divides on some targets.
   friend constexpr Wide operator*(Wide a, Wide b) {
     if (is_small(a.value_) && is_small(b.value_)) return bounded(a.value_ * b.value_);

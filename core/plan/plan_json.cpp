@@ -6,6 +6,7 @@
 #include "core/plan/carried_rows.h"
 #include "core/plan/carry_over.h"
 #include "core/plan/plan_check.h"
+#include "core/plan/plan_document.h"
 #include "core/plan/plan_fields.h"
 
 namespace widegate {
@@ -148,18 +149,22 @@ Json& place_at(Json& document, std::string_view pointer) {
 
 }  // namespace
 
-Checked<Plan> plan_from_json(std::string_view text, const Catalogue& catalogue) {
-  const Checked<Json> document = parse_json(text);
-  if (!document) return tl::make_unexpected(document.error());
+Checked<Plan> plan_from_document(const Json& document, const Catalogue& catalogue) {
   PlanReader reader;
-  Plan plan = reader.read(*document);
+  Plan plan = reader.read(document);
   Problems problems = reader.take_problems();
   if (problems.empty()) problems = check_plan(plan, catalogue);
   if (!problems.empty()) return tl::make_unexpected(std::move(problems));
   return plan;
 }
 
-std::string plan_to_json(const Plan& plan) {
+Checked<Plan> plan_from_json(std::string_view text, const Catalogue& catalogue) {
+  const Checked<Json> document = parse_json(text);
+  if (!document) return tl::make_unexpected(document.error());
+  return plan_from_document(*document, catalogue);
+}
+
+Json plan_document(const Plan& plan) {
   Json document = Json::object();
   document[std::string(kVersionKey)] = kVersion;
   for (const FieldInfo& info : plan_fields()) {
@@ -175,7 +180,9 @@ std::string plan_to_json(const Plan& plan) {
   place_at(document, kCamerasPointer) = plan.choose.cameras;
   Json& own = document["own"] = Json::object();
   add_catalogue(own, plan.own);
-  return print_json(document);
+  return document;
 }
+
+std::string plan_to_json(const Plan& plan) { return print_json(plan_document(plan)); }
 
 }  // namespace widegate

@@ -728,14 +728,18 @@ constexpr auto kRows = std::to_array<FormulaRow>({
      "{whole shoot|store.shoot_total_bytes} · ({copies on drives|given.drive_copies} + {copies on "
      "tape|given.tape_copies})",
      kDefinition},
-    {"store.drives", "Drives", "drives",
+    {"store.drives", "Drives, cards in one piece", "drives", "",
+     "first-fit decreasing: the largest cards first, each where there is room"},
+    {"store.fewest_drives", "Drives, at the very least", "drives",
      "{copies on drives|given.drive_copies} · ceil({whole shoot|store.shoot_total_bytes} / {drive "
      "capacity|given.drive_capacity_bytes})",
      kDefinition},
     {"store.drive_gib", "A drive, as computers may report it", "GiB",
      "{drive capacity|given.drive_capacity_bytes} / (1024 · 1024 · 1024)",
      "binary prefixes, IEC 80000-13"},
-    {"store.tapes", "Tapes", "tapes",
+    {"store.tapes", "Tapes, cards in one piece", "tapes", "",
+     "first-fit decreasing: the largest cards first, each where there is room"},
+    {"store.fewest_tapes", "Tapes, at the very least", "tapes",
      "{copies on tape|given.tape_copies} · ceil({whole shoot|store.shoot_total_bytes} / {tape "
      "capacity|given.tape_capacity_bytes})",
      kDefinition},

@@ -475,8 +475,10 @@ void visit_store(const StoreReport& store, Visitor& v) {
   v.whole("copies", store.copies);
   v.span("copies_total_bytes", store.copies_total_bytes);
   v.counts("drives", store.drives);
+  v.counts("fewest_drives", store.fewest_drives);
   v.number("drive_gib", store.drive_gib);
   v.counts("tapes", store.tapes);
+  v.counts("fewest_tapes", store.fewest_tapes);
   v.span("tape_hours", store.tape_hours);
   v.span("upload_total_bytes", store.upload_total_bytes);
   v.span("upload_hours", store.upload_hours);

@@ -10,9 +10,13 @@ constexpr double kBitsPerByte = 8;
 constexpr double kMegabit = 1e6;
 constexpr double kTerabyte = 1e12;
 
-Wide media(std::int64_t copies, const Quotient& total, std::int64_t capacity_bytes) {
+/// Media of all copies, by a way of counting those of one.
+template <class Count>
+std::optional<std::int64_t> media(std::int64_t copies, const MediaLoad& load,
+                                  std::int64_t capacity_bytes, Count count) {
   if (copies == 0) return 0;
-  return ceil_div(total.num, total.den * capacity_bytes) * copies;
+  const auto one = count(load, capacity_bytes);
+  return one ? (Wide(*one) * copies).count() : one;
 }
 
 double tape_bytes_per_s(const Storing& storing, const StoreParts& parts) {
@@ -33,12 +37,18 @@ double uploaded_bytes(const Storing& storing, double originals_bytes, double pla
 }  // namespace
 
 std::optional<ArchiveFigures> archive_figures(const Storing& storing, const StoreParts& parts,
-                                              const Quotient& total_bytes, double playing_seconds) {
+                                              const Quotient& total_bytes, const MediaLoad& load,
+                                              double playing_seconds) {
   const std::int64_t tape_copies = parts.tape == nullptr ? 0 : storing.tape_copies;
-  const auto drives = media(storing.drive_copies, total_bytes, parts.drive.capacity_bytes).count();
-  const auto tapes =
-      tape_copies == 0 ? 0 : media(tape_copies, total_bytes, parts.tape->capacity_bytes).count();
-  if (!total_bytes.ok() || !drives || !tapes) return std::nullopt;
+  const std::int64_t drive_bytes = parts.drive.capacity_bytes;
+  const std::int64_t tape_bytes = parts.tape == nullptr ? 1 : parts.tape->capacity_bytes;
+  const auto drives = media(storing.drive_copies, load, drive_bytes, media_filled);
+  const auto tapes = media(tape_copies, load, tape_bytes, media_filled);
+  const auto fewest_drives = media(storing.drive_copies, load, drive_bytes, fewest_media);
+  const auto fewest_tapes = media(tape_copies, load, tape_bytes, fewest_media);
+  if (!total_bytes.ok() || !drives || !tapes || !fewest_drives || !fewest_tapes) {
+    return std::nullopt;
+  }
 
   const double total = total_bytes.to_double();
   const double uploaded = uploaded_bytes(storing, total, playing_seconds);
@@ -46,7 +56,9 @@ std::optional<ArchiveFigures> archive_figures(const Storing& storing, const Stor
       .shoot_total_bytes = total,
       .copies_total_bytes = total * static_cast<double>(storing.drive_copies + tape_copies),
       .drives = *drives,
-      .tapes = *tapes};
+      .tapes = *tapes,
+      .fewest_drives = *fewest_drives,
+      .fewest_tapes = *fewest_tapes};
   if (tape_copies > 0) {
     figures.tape_hours = total * static_cast<double>(tape_copies) /
                          tape_bytes_per_s(storing, parts) / kSecondsPerHour *

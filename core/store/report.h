@@ -5,9 +5,19 @@
 #include <string>
 
 #include "core/base/span.h"
+#include "core/base/wide.h"
 #include "core/catalogue/codec.h"
 
 namespace widegate {
+
+/// The cards that one camera fills on a day: so many full ones, then one that is part-filled. On
+/// film there are none: its scan is loose.
+struct DayCards {
+  std::int64_t full_bytes = 0;
+  std::int64_t full = 0;
+  std::int64_t last_bytes = 0;
+  Wide loose_bytes = 0;
+};
 
 /// Cards, copies, archive, money. Spans are ranges only for codecs that are ranges.
 struct StoreReport {
@@ -37,10 +47,14 @@ struct StoreReport {
   Span shoot_total_bytes;
   std::int64_t copies = 0;  ///< Of everything, on drives and tapes.
   Span copies_total_bytes;
-  ByteRange drives;      ///< Over all copies.
-  double drive_gib = 0;  ///< Capacity of one, in the binary unit some computers report.
-  ByteRange tapes;       ///< Over all tape copies.
-  Span tape_hours;       ///< Writing, and reading back where copies are verified.
+  DayCards lightest_day;    ///< What a camera brings, with the codec's smallest frames.
+  DayCards heaviest_day;    ///< With its largest.
+  ByteRange drives;         ///< Over all copies, cards in one piece.
+  ByteRange fewest_drives;  ///< No way of packing takes fewer.
+  double drive_gib = 0;     ///< Capacity of one, in the binary unit some computers report.
+  ByteRange tapes;          ///< Over all tape copies, cards in one piece.
+  ByteRange fewest_tapes;
+  Span tape_hours;  ///< Writing, and reading back where copies are verified.
   Span upload_total_bytes;
   Span upload_hours;
   Span card_cost, drive_cost, tape_cost, wrangler_cost, upload_cost;

@@ -34,6 +34,7 @@ struct Figures {
   double minutes_per_card = 0;
   double write_headroom = 0;
   CardFigures card;
+  DayCards day_cards;
   ArchiveFigures archive;
   double offload_hours_per_day = 0;
   std::int64_t cards_in_all = 0;
@@ -55,6 +56,32 @@ void add_work(Figures& figures, double camera_bytes_per_day, const Setting& sett
       figures.offload_hours_per_day * station_days * setting.plan.store.wrangler_price_per_hour;
 }
 
+/// What one camera brings on a day. A scan is not on cards: all of it is one piece that is parted.
+std::optional<DayCards> day_cards(const Stream& stream, const CardFigures& card,
+                                  std::int64_t frames_per_card, const Quotient& bytes_per_day,
+                                  bool film) {
+  const Wide all = ceil_div(bytes_per_day.num, bytes_per_day.den);
+  if (film) return DayCards{.loose_bytes = all};
+  const Quotient speed = stream.bytes_per_s();
+  const auto full_bytes = floor_div(speed.num * frames_per_card, stream.rate.num()).count();
+  if (!full_bytes) return std::nullopt;
+  if (card.cards_per_day == 0) return DayCards{};
+  // Full cards are rounded down to whole bytes, so a few bytes may be left beside the last one.
+  const std::int64_t full = card.cards_per_day - 1;
+  const auto last = (all - Wide(*full_bytes) * full).count();
+  if (!last) return std::nullopt;
+  return DayCards{
+      .full_bytes = *full_bytes, .full = full, .last_bytes = std::min(*last, *full_bytes)};
+}
+
+/// All days of all cameras.
+std::optional<MediaLoad> load_of(const DayCards& day, std::int64_t camera_days) {
+  const auto full = (Wide(day.full) * camera_days).count();
+  if (!full) return std::nullopt;
+  return MediaLoad{.pieces = {{day.full_bytes, *full}, {day.last_bytes, camera_days}},
+                   .loose = day.loose_bytes * camera_days};
+}
+
 tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Setting& setting) {
   const tl::unexpected<StoreFault> too_large(StoreFault::too_large);
   const auto stream = stream_of(frame_bytes, setting.plan.run, setting.parts.container);
@@ -65,15 +92,21 @@ tl::expected<Figures, StoreFault> figures_of(std::int64_t frame_bytes, const Set
   const FootageBytes bytes = setting.footage.bytes(*stream);
   const auto card =
       card_figures({.frames_per_card = *frames, .bytes_per_day = bytes.per_day}, setting.use);
-  const auto archive =
-      archive_figures(setting.plan.store, setting.parts, bytes.total, setting.playing_seconds);
-  if (!card || !archive) return too_large;
+  if (!card) return too_large;
+  const bool film = setting.parts.film;
+  const auto day = day_cards(*stream, *card, *frames, bytes.per_day, film);
+  const auto load = day ? load_of(*day, setting.footage.camera_days) : std::nullopt;
+  if (!load) return too_large;
+  const auto archive = archive_figures(setting.plan.store, setting.parts, bytes.total, *load,
+                                       setting.playing_seconds);
+  if (!archive) return too_large;
   Figures figures{.stored_bytes = stream->frame_bytes,
                   .bytes_per_s = stream->bytes_per_s().to_double(),
                   .frames_per_card = *frames,
                   .minutes_per_card = minutes_of(*frames, stream->rate),
                   .write_headroom = write_headroom(*stream, setting.parts.card.write_bytes_per_s),
                   .card = *card,
+                  .day_cards = *day,
                   .archive = *archive};
   add_work(figures, bytes.per_day.to_double(), setting);
   return figures;
@@ -104,8 +137,12 @@ void report_archive(StoreReport& report, const Figures& light, const Figures& he
   report.offload_hours_per_day = span(light.offload_hours_per_day, heavy.offload_hours_per_day);
   report.shoot_total_bytes = span(a.shoot_total_bytes, b.shoot_total_bytes);
   report.copies_total_bytes = span(a.copies_total_bytes, b.copies_total_bytes);
+  report.lightest_day = light.day_cards;
+  report.heaviest_day = heavy.day_cards;
   report.drives = range(a.drives, b.drives);
+  report.fewest_drives = range(a.fewest_drives, b.fewest_drives);
   report.tapes = range(a.tapes, b.tapes);
+  report.fewest_tapes = range(a.fewest_tapes, b.fewest_tapes);
   report.tape_hours = span(a.tape_hours, b.tape_hours);
   report.upload_total_bytes = span(a.upload_total_bytes, b.upload_total_bytes);
   report.upload_hours = span(a.upload_hours, b.upload_hours);

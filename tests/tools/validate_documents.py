@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
-"""Validates plans, catalogues and reports with an independent JSON Schema validator.
+"""Validates plans, shows, catalogues and reports with an independent JSON Schema validator.
 
 usage: validate_documents.py WIDEGATE SOURCE_FOLDER
 
 The schemas of docs/schema must hold for every example plan, as written and in the canonical form that comes out of a
-link, for every file of the built-in catalogue and for every report; and what they refuse, `widegate check` refuses too.
+link, for every example show and the plans in it, for every file of the built-in catalogue and for every report; and what they refuse, `widegate check` refuses too.
 """
 import copy
 import json
@@ -24,6 +24,12 @@ WRONG_PLAN_VALUES = [
     ("/deliverable/width_pixels", -1920), ("/deliverable/width_pixels", 1e30), ("/title", "two\nlines"),
     ("/store/verification", "some"), ("/store/card", ""), ("/commission/lossless", 1), ("/own/cars", []),
     ("/own/cards", [{"id": "x"}]),
+]
+WRONG_SHOW_VALUES = [
+    ("/widegate_show", 2), ("/parts", []), ("/part", []), ("/archive/drives", "both"), ("/archive/station_hours_per_day", 0),
+    ("/calendar/weekdays_off", ["sun"]), ("/calendar/shooting_days", 0), ("/calendar/start", 20270301),
+    ("/people", [{}]), ("/people", [{"name": "A", "price": {"amount": -1, "currency": "EUR"}}]), ("/rent", [{"name": "A", "weeks": 1.5}]),
+    ("/prices", [{"what": "lunch"}]), ("/cards", [{"count": 2}]), ("/title", "two\nlines"),
 ]
 WRONG_CATALOGUES = [
     {}, {"widegate_catalogue": 2}, {"widegate_catalogue": 1, "camera": []},
@@ -96,6 +102,16 @@ def main():
         wrong = copy.deepcopy(good)
         put(wrong, pointer, value)
         checks.refused(f"{pointer} = {value!r}", "plan", wrong)
+    shows = sorted((folder / "docs/examples").glob("*.show.json"))
+    checks.expect("example shows", len(shows) >= 1, "too few")
+    for file in shows:
+        show = json.loads(file.read_text())
+        checks.valid(file.name, "show", show)
+        checks.expect(f"{file.name}, table", max(map(len, checks.run("show", str(file)).stdout.splitlines())) <= 80)
+        for pointer, value in WRONG_SHOW_VALUES:
+            wrong = copy.deepcopy(show)
+            put(wrong, pointer, value)
+            checks.refused(f"{pointer} = {value!r}", "show", wrong)
     for file in sorted((folder / "core/catalogue").glob("*.json")):
         checks.valid(file.name, "catalogue", json.loads(file.read_text()))
     for document in WRONG_CATALOGUES:

@@ -7,6 +7,8 @@
 #include "core/plan/plan_json.h"
 #include "core/report/evaluate.h"
 #include "core/report/notes.h"
+#include "core/show/evaluate_show.h"
+#include "core/show/show_json.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
 #include "tools/cli/verb.h"
@@ -52,6 +54,21 @@ ExitCode check_catalogue_text(const std::string& file, const std::string& text,
   return tell(file, "catalogue", catalogue ? Problems{} : catalogue.error());
 }
 
+ExitCode check_show_text(const std::string& file, const std::string& text, const Catalogue& library,
+                         bool strict) {
+  const auto show = show_from_json(text, library);
+  const ShowReport report = show ? evaluate_show(*show, library) : ShowReport{};
+  const ExitCode code = tell(file, "show", show ? report.problems : show.error());
+  if (!strict || code != ExitCode::fine) return code;
+  ExitCode worst = code;
+  for (const ShowNote& note : report.notes) {
+    if (note.severity != Severity::fail) continue;
+    std::fprintf(stderr, "%s: %s\n", file.c_str(), note.text.c_str());
+    worst = ExitCode::requirement_failed;
+  }
+  return worst;
+}
+
 ExitCode check_framing_text(const std::string& file, const std::string& text) {
   const auto reading = fdl::read_document(text);
   if (!reading) return tell(file, "framing decision list", reading.error());
@@ -73,6 +90,7 @@ ExitCode check_text(const std::string& file, const std::string& text, const Cata
   const Checked<Json> document = parse_json(text);
   const auto has = [&](const char* key) { return document && document->contains(key); };
   if (has("widegate_plan")) return check_plan_text(file, text, library, strict);
+  if (has("widegate_show")) return check_show_text(file, text, library, strict);
   if (has("widegate_catalogue")) return check_catalogue_text(file, text, library);
   // The text itself is looked at: a framing list has its own reader, with its own limits.
   if (looks_like_framing(text)) return check_framing_text(file, text);
@@ -80,7 +98,7 @@ ExitCode check_text(const std::string& file, const std::string& text, const Cata
   return tell(file, "",
               {{"", shown_json(*document),
                 "a key at the root that tells the kind of document: widegate_plan, "
-                "widegate_catalogue, or contexts of a framing decision list"}});
+                "widegate_show, widegate_catalogue, or contexts of a framing decision list"}});
 }
 
 ExitCode check_all(const Options& options) {

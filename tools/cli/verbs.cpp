@@ -9,6 +9,7 @@ Action set_up_evaluate(Command& command);
 Action set_up_link(Command& command);
 Action set_up_open(Command& command);
 Action set_up_rank(Command& command);
+Action set_up_show(Command& command);
 Action set_up_sheet(Command& command);
 Action set_up_table(Command& command);
 Action set_up_why(Command& command);
@@ -18,6 +19,7 @@ std::span<const Verb> verbs() {
   static constexpr Verb kVerbs[] = {
       {"evaluate", "Everything that follows from a plan", set_up_evaluate},
       {"rank", "Every format of the cameras considered, judged and ranked", set_up_rank},
+      {"show", "What several plans come to together", set_up_show},
       {"why", "How the numbers of a report came about", set_up_why},
       {"sheet", "The printed sheet, as HTML", set_up_sheet},
       {"table", "The ranking, the storage plan or the lens cover, as CSV", set_up_table},

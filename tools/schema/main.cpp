@@ -24,6 +24,7 @@ int main(int count, char** arguments) {
   const std::pair<const char*, widegate::Json> schemas[] = {
       {"plan.schema.json", widegate::schema::plan_schema()},
       {"catalogue.schema.json", widegate::schema::catalogue_schema()},
+      {"show.schema.json", widegate::schema::show_schema()},
       {"report.schema.json", widegate::schema::report_schema()},
   };
   int outdated = 0;

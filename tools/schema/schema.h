@@ -22,6 +22,7 @@ namespace widegate::schema {
 void add_list_properties(Json& properties, const std::string& rows_at);
 
 [[nodiscard]] Json plan_schema();
+[[nodiscard]] Json show_schema();
 [[nodiscard]] Json catalogue_schema();
 [[nodiscard]] Json report_schema();
 

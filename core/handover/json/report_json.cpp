@@ -5,6 +5,7 @@
 
 #include "core/base/number_text.h"
 #include "core/report/report_fields.h"
+#include "core/show/show_report_fields.h"
 
 namespace widegate {
 namespace {
@@ -96,6 +97,12 @@ class JsonWriter final : public ReportVisitor {
 std::string report_to_json(const Report& report) {
   JsonWriter writer;
   visit_report(report, writer);
+  return writer.finished();
+}
+
+std::string show_report_to_json(const ShowReport& report) {
+  JsonWriter writer;
+  visit_show(report, writer);
   return writer.finished();
 }
 

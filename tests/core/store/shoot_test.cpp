@@ -336,7 +336,11 @@ TEST_CASE("Larger media, fewer copies or fewer days never need more") {
     longer.plan.shooting.days += 1;
     const StoreReport more = longer.report();
     CHECK(more.shoot_total_bytes.least >= before->shoot_total_bytes.least * (1 - 1e-15));
-    CHECK(more.drives.least >= before->drives.least);
+    CHECK(more.fewest_drives.least >= before->fewest_drives.least);
+    // The same footage spread over more days may fill smaller cards, which pack better.
+    if (it.plan.shooting.by == ShootingBy::recorded_hours) {
+      CHECK(more.drives.least >= before->drives.least);
+    }
     StoreFixture safer = it;
     safer.plan.store.drive_copies += 1;
     CHECK(safer.report().drives.least > before->drives.least);
