@@ -187,7 +187,7 @@ describe('a lost drawing context', () => {
     await close_clean(opened);
   });
 
-  test('in the middle of a drag keeps the plan', async () => {
+  test('in the middle of a drag stops the drawing and nothing else', async () => {
     const opened = await open_site(site, { device: DEVICES.desktop });
     const { page } = opened;
     await page.locator(`[data-id="${FOCAL}"]`).focus();
@@ -199,14 +199,25 @@ describe('a lost drawing context', () => {
     await at_rest(page);
     const dragged = (await control(page, FOCAL)).value_text;
     await lose_context(page);
+    assert.match(await page.locator('#message').innerText(), /Nothing is lost/);
+    await page.mouse.move(x + width / 2 + 120, y + height / 2);
+    await at_rest(page);
+    const farther = (await control(page, FOCAL)).value_text;
+    assert.notEqual(farther, dragged, 'the finger is followed');
     await page.mouse.up();
+    await page.locator('.control:has([data-id="/title"]) input').last().fill('Typed in the dark');
+    await page.keyboard.press('Tab');
+    await at_rest(page);
     await restore_context(page);
-    assert.equal((await control(page, FOCAL)).value_text, dragged);
+    assert.equal(await page.locator('#message').isHidden(), true);
+    assert.equal((await control(page, FOCAL)).value_text, farther);
     await page.mouse.move(x + width / 2 - 60, y + height / 2);
     await at_rest(page);
-    assert.equal((await control(page, FOCAL)).value_text, dragged, 'nothing is held any more');
+    assert.equal((await control(page, FOCAL)).value_text, farther, 'nothing is held any more');
+    await settled_address(page);
     await reload(page);
-    assert.equal((await control(page, FOCAL)).value_text, dragged);
+    assert.equal((await control(page, FOCAL)).value_text, farther);
+    assert.equal((await control(page, '/title')).value_text, 'Typed in the dark');
     await close_clean(opened);
   });
 });

@@ -336,7 +336,6 @@ EMSCRIPTEN_KEEPALIVE void wg_file() {
 
 EMSCRIPTEN_KEEPALIVE void wg_context_lost() {
   host().renderer.lose();
-  host().touch.reset();
 }
 
 EMSCRIPTEN_KEEPALIVE void wg_context_restored() {

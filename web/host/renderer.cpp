@@ -52,9 +52,15 @@ void Renderer::lose() {
   ImGui_ImplOpenGL3_Shutdown();
   scenes_.forget();
   ready_ = false;
+  lost_ = true;
+  // Frames go on without being drawn; what they ask for waits.
+  ImGui::GetIO().BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
 }
 
-void Renderer::restore() { ready_ = ready_ || ImGui_ImplOpenGL3_Init("#version 300 es"); }
+void Renderer::restore() {
+  ready_ = ready_ || ImGui_ImplOpenGL3_Init("#version 300 es");
+  lost_ = !ready_;
+}
 
 void Renderer::new_frame() {
   if (ready_) ImGui_ImplOpenGL3_NewFrame();
@@ -68,7 +74,7 @@ void Renderer::draw_scene(const ImDrawList*, const ImDrawCmd* command) {
 
 void Renderer::draw(ImDrawData* data, int width_device_px, int height_device_px, bool visible) {
   if (!ready_) {
-    answer_textures(data);
+    if (!lost_) answer_textures(data);
     return;
   }
   if (!visible || data->DisplaySize.x <= 0 || data->DisplaySize.y <= 0) {

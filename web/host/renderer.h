@@ -12,7 +12,8 @@ class Renderer {
  public:
   /// Makes a WebGL 2 context on "#canvas". False when the browser refuses; drawing is then skipped.
   bool start();
-  /// The context is gone: GL objects are forgotten and nothing is drawn until restore().
+  /// The context is gone: GL objects are forgotten and nothing is drawn until restore(). Frames may
+  /// go on.
   void lose();
   /// The context is back, empty: makes everything anew.
   void restore();
@@ -28,6 +29,7 @@ class Renderer {
  private:
   SceneProgram scenes_;
   bool ready_ = false;
+  bool lost_ = false;  ///< It was ready and will be again.
 };
 
 }  // namespace widegate

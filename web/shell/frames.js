@@ -14,7 +14,7 @@ export class Frames {
     this.finished = finished;
     this.request = 0;
     this.timer = 0;
-    this.paused = false;
+    this.drawing = true;
   }
 
   /** True when no frame is coming by itself. */
@@ -22,7 +22,7 @@ export class Frames {
 
   /** Asks for a frame at the next chance. */
   wake() {
-    if (this.request || this.paused) return;
+    if (this.request) return;
     clearTimeout(this.timer);
     this.timer = 0;
     this.request = requestAnimationFrame(() => {
@@ -34,7 +34,6 @@ export class Frames {
   /** Runs undrawn frames until the program has taken in all that happened: inside an event, where a browser lets a
    *  script move the focus into a text field. */
   settle() {
-    if (this.paused) return;
     for (let i = 0; i < SETTLE_FRAMES; i += 1) {
       if (this.run(false) !== 0) break;
     }
@@ -42,9 +41,8 @@ export class Frames {
   }
 
   run(visible) {
-    if (this.paused) return -1;
-    if (visible) this.prepare();
-    const wait_s = this.program.frame(performance.now() / 1000, visible);
+    if (visible && this.drawing) this.prepare();
+    const wait_s = this.program.frame(performance.now() / 1000, visible && this.drawing);
     this.finished(visible);
     if (!visible) return wait_s;
     if (wait_s === 0) this.wake();
@@ -55,17 +53,9 @@ export class Frames {
     return wait_s;
   }
 
-  /** Nothing runs until resume(): the drawing context is lost. */
-  pause() {
-    this.paused = true;
-    cancelAnimationFrame(this.request);
-    clearTimeout(this.timer);
-    this.request = 0;
-    this.timer = 0;
-  }
-
-  resume() {
-    this.paused = false;
+  /** Whether frames reach the canvas. Without its drawing context all else goes on: fingers, keys, the plan. */
+  draw(drawing) {
+    this.drawing = drawing;
     this.wake();
   }
 }

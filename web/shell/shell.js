@@ -4,7 +4,7 @@ import { make_back_way } from './back_button.js';
 import { Entry } from './text_entry.js';
 import { Frames } from './frames.js';
 import { watch_keys } from './keys.js';
-import { show_message } from './message.js';
+import { hide_message, show_message } from './message.js';
 import { keep_offline } from './offline.js';
 import { Parts } from './parts.js';
 import { make_outside } from './platform_calls.js';
@@ -73,12 +73,14 @@ class Follower {
 function watch_context(canvas, program, frames) {
   canvas.addEventListener('webglcontextlost', (event) => {
     event.preventDefault();
-    frames.pause();
     program.context_lost();
+    frames.draw(false);
+    show_message('no_drawing');
   });
   canvas.addEventListener('webglcontextrestored', () => {
     program.context_restored();
-    frames.resume();
+    frames.draw(true);
+    hide_message();
   });
 }
 
