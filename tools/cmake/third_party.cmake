@@ -19,6 +19,7 @@ target_compile_options(qrcodegen PRIVATE -w)
 
 if(WIDEGATE_SANITIZE)
   foreach(library imgui qrcodegen)
-    target_compile_options(${library} PRIVATE -fsanitize=address,undefined -fno-omit-frame-pointer)
+    # Compiled seldom, run often.
+    target_compile_options(${library} PRIVATE -O2 -fsanitize=address,undefined -fno-omit-frame-pointer)
   endforeach()
 endif()

@@ -14,14 +14,13 @@ pinned_row() {
   esac
 }
 
-# Debian mirrors to ask: the machine's own first (deb822 or classic sources), then the general one.
+# Debian mirrors to ask: those that the machine's own configuration names (deb822 or classic sources), and no other.
 debian_mirrors() {
   {
     sed -n 's/^URIs:[[:space:]]*//p' /etc/apt/sources.list.d/*.sources 2>/dev/null | tr ' ' '\n'
     cat /etc/apt/sources.list /etc/apt/sources.list.d/*.list 2>/dev/null |
       sed -nE 's/^deb(-src)?[[:space:]]+(\[[^]]*\][[:space:]]+)?([^[:space:]]+).*/\3/p'
   } | sed 's:/*$::' | grep -E '/debian$' || true
-  echo http://deb.debian.org/debian
 }
 
 # apt-get or apt-cache with every path it writes to inside $deps/apt.
@@ -34,7 +33,8 @@ private_apt() {
     -o APT::Sandbox::User=root "$@" </dev/null
 }
 
-# Points the private apt at one mirror and suite; quick when it already is.
+# Points the private apt at one mirror and suite; quick when it already is. An index past its day will do: what is
+# fetched is pinned by its hash.
 private_apt_update() {
   local mirror="$1" suite="$2" keyring=/usr/share/keyrings/debian-archive-keyring.gpg
   if [ ! -e "$keyring" ]; then apt_install debian-archive-keyring || return 1; fi
@@ -42,7 +42,7 @@ private_apt_update() {
   mkdir -p "$deps/apt"/{lists/partial,cache/archives/partial,parts}
   printf 'Types: deb-src\nURIs: %s\nSuites: %s\nComponents: main\nSigned-By: %s\n' \
     "$mirror" "$suite" "$keyring" >"$deps/apt/parts/debian.sources"
-  private_apt apt-get update || return 1
+  private_apt apt-get -o Acquire::Check-Valid-Until=false update || return 1
   echo "$mirror $suite" >"$deps/apt/current"
 }
 
@@ -104,7 +104,7 @@ stage_pinned_source() {
   if has_hash "$tarball" "$hash" || fetch_tarball "$package" "$version" "$tarball" "$hash"; then
     tar -xf "$tarball" -C "$work" --strip-components=1
   elif ! fetch_commit "$work" "$address" "$commit"; then
-    fail "$name $version: neither Debian's source package nor $address could be had; put that version's sources in a git clone reachable at that address, or check the network, and run tools/setup again"
+    fail "$name $version is in no suite of this machine's mirrors and $address does not answer: put its source archive (SHA-256 $hash) at $tarball and run tools/setup again"
   fi
   keep_parts "$name" "$work"
   rm -rf "$work"
