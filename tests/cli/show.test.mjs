@@ -82,3 +82,55 @@ test('check reads shows and says where they are wrong', () => {
 test('every price of the demo is marked invented', () => {
   for (const row of [...show.prices, ...show.people, ...show.rent]) assert.equal(row.price.invented, true);
 });
+
+const READER = 'import csv, io, json, sys; print(json.dumps(list(csv.reader(io.TextIOWrapper(sys.stdin.buffer, "utf-8", newline=""), strict=True))))';
+const rows_of = (table) => JSON.parse(execFileSync('python3', ['-c', READER], { input: run(['table', table, file]), encoding: 'utf8' }));
+
+test('the table, by an independent reader: every total, every sum of money, what it rests on', () => {
+  const rows = rows_of('show');
+  for (const row of rows) assert.equal(row.length, 6);
+  const row_of = (what, of) => rows.find((row) => row[0] === what && row[1] === of);
+  const close = (cell, value) => assert.ok(Math.abs(Number(cell) - value) <= 1e-5 * value, `${cell} is not ${value}`);
+  for (const [what, key, factor] of [['Footage in all', 'total_bytes', 1e-12], ['All copies', 'copies_total_bytes', 1e-12], ['The largest day', 'largest_day_bytes', 1e-12], ['Cards to have', 'cards_to_have', 1], ['Drives', 'drives', 1], ['Tapes', 'tapes', 1]]) {
+    const row = row_of(what, 'the show');
+    range(report.totals[key]).forEach((value, end) => close(row[2 + end], value * factor));
+    assert.ok(row[4]);
+  }
+  const sum = row_of('Cost in all', '');
+  assert.equal(sum[4], 'EUR');
+  assert.equal(sum[5], 'invented');
+  close(sum[3], range(report.money.sums[0].cost)[1]);
+  const lines = rows.filter(([what]) => what.startsWith('Cost: '));
+  close(sum[3], lines.reduce((all, row) => all + Number(row[3]), 0));
+  assert.ok(lines.every((row) => row[5].includes('2026-11-02') && row[5].includes('invented')));
+  assert.ok(rows.some(([what, of]) => what === 'Rests on' && of === 'Main unit'));
+  assert.ok(rows.some(([, of]) => of === 'Rowan magazine, 1 TB (rowan-1)'));
+});
+
+test('the calendar as a table ends with the totals', () => {
+  const [head, ...days] = rows_of('calendar');
+  assert.equal(days.length, 42);
+  const last = Object.fromEntries(head.map((name, i) => [name, days.at(-1)[i]]));
+  assert.equal(last.date, '2027-04-29');
+  assert.equal(Number(last['drives so far']), range(report.totals.drives)[1]);
+  assert.ok(Math.abs(Number(last['money so far, EUR, invented']) - range(report.money.sums[0].cost)[1]) < 0.01);
+});
+
+test('a link of four parts fits one QR code, and opens as the same show', () => {
+  const link = run(['link', file]).trim();
+  assert.ok(link.length <= 1800, `${link.length} characters`);
+  const opened = run(['open', `https://any.host/#${link}`]);
+  assert.deepEqual(JSON.parse(run(['show', '--json', '-'], opened)), report);
+  assert.equal(run(['link', '-'], opened).trim(), link);
+  const { status, stderr } = spawnSync(program, [...first_arguments, 'open', link.slice(0, -3)], { encoding: 'utf8' });
+  assert.equal(status, 2);
+  assert.match(stderr, /damaged or cut short/);
+});
+
+test('the sheet holds every sum of the table, and the day it was made', () => {
+  const html = run(['sheet', file, '--address', 'https://any.host/', '--date', '2026-12-01']);
+  const words = html.replace(/<style>.*?<\/style>/s, '').replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+  for (const text of ['The Salt Ferry', '108–109 TB', '324–326 TB', '82 386–82 484 EUR', 'with invented prices', 'Made on 2026-12-01', 'Main unit', 'Day on 35 mm film', 'https://any.host/#s1.']) {
+    assert.ok(words.includes(text), text);
+  }
+});

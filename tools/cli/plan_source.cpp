@@ -1,8 +1,11 @@
 #include "tools/cli/plan_source.h"
 
 #include "core/catalogue/catalogue_json.h"
+#include "core/encode/json_text.h"
 #include "core/plan/plan_fields.h"
 #include "core/plan/plan_json.h"
+#include "core/show/evaluate_show.h"
+#include "core/show/show_json.h"
 #include "tools/cli/files.h"
 
 namespace widegate::cli {
@@ -43,6 +46,20 @@ void add_catalogue_option(Command& command, std::vector<std::string>& files) {
       .one_value_each();
 }
 
+std::optional<LoadedShow> load_show(const std::string& file, const std::string& text,
+                                    const std::vector<std::string>& catalogue_files) {
+  auto library = load_library(catalogue_files);
+  if (!library) return std::nullopt;
+  auto show = value_or_print(file, show_from_json(text, *library));
+  if (!show) return std::nullopt;
+  ShowReport report = evaluate_show(*show, *library);
+  if (!report.problems.empty()) {
+    print_problems(file, report.problems);
+    return std::nullopt;
+  }
+  return LoadedShow{std::move(*show), std::move(*library), std::move(report)};
+}
+
 std::shared_ptr<PlanSource> PlanSource::add_to(Command& command) {
   auto source = std::make_shared<PlanSource>();
   command.add_option("plan", source->file_, "Plan document, or - for standard input")
@@ -55,12 +72,32 @@ std::shared_ptr<PlanSource> PlanSource::add_to(Command& command) {
   return source;
 }
 
+const std::optional<std::string>& PlanSource::text() const {
+  if (!text_) text_ = read_text(file_);
+  return *text_;
+}
+
+bool PlanSource::holds_show() const {
+  if (!text()) return false;
+  const Checked<Json> document = parse_json(*text());
+  return document && document->contains("widegate_show");
+}
+
+std::optional<LoadedShow> PlanSource::load_as_show() const {
+  if (!settings_.empty()) {
+    print_problems("--set", {{.pointer = "",
+                              .value = settings_.front(),
+                              .accepted = "nothing to set: the file is a show"}});
+    return std::nullopt;
+  }
+  return text() ? load_show(file_, *text(), catalogue_files_) : std::nullopt;
+}
+
 std::optional<LoadedPlan> PlanSource::load() const {
   auto library = load_library(catalogue_files_);
   if (!library) return std::nullopt;
-  const auto text = read_text(file_);
-  if (!text) return std::nullopt;
-  auto plan = value_or_print(file_, plan_from_json(*text, *library));
+  if (!text()) return std::nullopt;
+  auto plan = value_or_print(file_, plan_from_json(*text(), *library));
   if (!plan) return std::nullopt;
   std::vector<TypedField> fields;
   for (const std::string& setting : settings_) fields.push_back(split_setting(setting));

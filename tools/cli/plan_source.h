@@ -8,6 +8,8 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/plan/plan.h"
+#include "core/show/report.h"
+#include "core/show/show.h"
 #include "tools/cli/command.h"
 
 namespace widegate::cli {
@@ -25,7 +27,19 @@ struct LoadedPlan {
   Catalogue library;
 };
 
-/// The values of the options PLAN.json, --catalogue and --set.
+/// A show, the library it was checked against, and what follows from it.
+struct LoadedShow {
+  Show show;
+  Catalogue library;
+  ShowReport report;
+};
+
+/// A show's document, evaluated; problems go to standard error, one line each.
+[[nodiscard]] std::optional<LoadedShow> load_show(const std::string& file, const std::string& text,
+                                                  const std::vector<std::string>& catalogue_files);
+
+/// The values of the options PLAN.json, --catalogue and --set. Verbs that also take a show ask
+/// which one the file holds.
 class PlanSource {
  public:
   /// Adds the options; the returned values are filled when the command line is parsed.
@@ -34,7 +48,16 @@ class PlanSource {
   /// Reads everything; problems go to standard error, one line each.
   [[nodiscard]] std::optional<LoadedPlan> load() const;
 
+  /// True when the file is a JSON document with the version key of a show.
+  [[nodiscard]] bool holds_show() const;
+  /// Reads it as a show, which takes no --set.
+  [[nodiscard]] std::optional<LoadedShow> load_as_show() const;
+
  private:
+  /// The file's text, read once.
+  [[nodiscard]] const std::optional<std::string>& text() const;
+
+  mutable std::optional<std::optional<std::string>> text_;
   std::string file_;
   std::vector<std::string> catalogue_files_;
   std::vector<std::string> settings_;

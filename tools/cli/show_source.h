@@ -1,4 +1,4 @@
-// What every verb that starts from a show shares: the file and one's own libraries.
+// What a verb that takes only a show reads: the file and one's own libraries.
 #pragma once
 
 #include <memory>
@@ -6,26 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "core/show/report.h"
-#include "core/show/show.h"
 #include "tools/cli/plan_source.h"
 
 namespace widegate::cli {
-
-/// A show, the library it was checked against, and what follows from it.
-struct LoadedShow {
-  Show show;
-  Catalogue library;
-  ShowReport report;
-};
-
-/// True when the text is a JSON document with the version key of a show.
-[[nodiscard]] bool is_show_text(const std::string& text);
-
-/// A show of this text, evaluated; problems go to standard error, one line each.
-[[nodiscard]] std::optional<LoadedShow> show_of_text(const std::string& file,
-                                                     const std::string& text,
-                                                     const std::vector<std::string>& catalogues);
 
 /// The values of the options SHOW.json and --catalogue.
 class ShowSource {

@@ -1,10 +1,13 @@
-// widegate sheet PLAN.json: the printed sheet. widegate chart PLAN.json: the frame-line chart.
+// widegate sheet FILE: the printed sheet of a plan or a show. widegate chart PLAN.json: the
+// frame-line chart.
 #include <map>
 
 #include "core/handover/chart/chart.h"
 #include "core/handover/chart/chart_png.h"
 #include "core/handover/link/link.h"
+#include "core/handover/link/show_link.h"
 #include "core/handover/sheet/sheet.h"
+#include "core/handover/sheet/show_sheet.h"
 #include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
@@ -27,11 +30,27 @@ ExitCode written(const std::string& file, const std::string& text) {
 
 }  // namespace
 
+namespace {
+
+/// The sheet of a show; one whose link no device would open has none on it.
+ExitCode show_sheet(const PlanSource& source, const std::string& address, const std::string& date,
+                    const std::string& output) {
+  const auto loaded = source.load_as_show();
+  if (!loaded) return ExitCode::bad_input;
+  const auto link = show_to_opening_link(loaded->show);
+  const std::string whole = !link ? std::string() : address.empty() ? *link : address + "#" + *link;
+  return written(output,
+                 show_sheet_html(loaded->show, loaded->report, {.link = whole, .date = date}));
+}
+
+}  // namespace
+
 Action set_up_sheet(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
     std::string output = "-";
     std::string address;
+    std::string date;
     bool working = false;
   };
   auto options = std::make_shared<Options>();
@@ -39,8 +58,12 @@ Action set_up_sheet(Command& command) {
   command.add_option("-o,--output", options->output, "File to write; - for standard output");
   command.add_option("--address", options->address,
                      "Address of the app, for the link and its QR code");
+  command.add_option("--date", options->date, "Day it is made, to print on the sheet of a show");
   command.add_flag("--working", options->working, "Add the workings on further pages");
   return [options] {
+    if (options->source->holds_show()) {
+      return show_sheet(*options->source, options->address, options->date, options->output);
+    }
     const auto loaded = options->source->load();
     if (!loaded) return ExitCode::bad_input;
     const auto report = report_of(*loaded);

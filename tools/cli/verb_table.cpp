@@ -1,9 +1,10 @@
-// widegate table WHAT PLAN.json: the ranking, the storage plan or the lens cover as CSV for a
-// spreadsheet.
+// widegate table WHAT FILE: the ranking, the storage plan or the lens cover of a plan, or a show,
+// as CSV for a spreadsheet.
 #include <map>
 
 #include "core/choose/ranking.h"
 #include "core/handover/table/ranking_csv.h"
+#include "core/handover/table/show_csv.h"
 #include "core/handover/table/storage_csv.h"
 #include "core/report/evaluate.h"
 #include "tools/cli/files.h"
@@ -13,7 +14,12 @@
 namespace widegate::cli {
 namespace {
 
-enum class Table { ranking, storage, cover };
+enum class Table { ranking, storage, cover, show, calendar };
+
+std::string show_text(Table table, const LoadedShow& loaded) {
+  return table == Table::calendar ? show_days_to_csv(loaded.report)
+                                  : show_to_csv(loaded.show, loaded.report);
+}
 
 std::string table_text(Table table, const LoadedPlan& loaded, const Report& report) {
   switch (table) {
@@ -23,6 +29,9 @@ std::string table_text(Table table, const LoadedPlan& loaded, const Report& repo
       return storage_to_csv(loaded.plan, report, loaded.library);
     case Table::cover:
       return cover_to_csv(report);
+    case Table::show:
+    case Table::calendar:
+      break;
   }
   return {};
 }
@@ -35,13 +44,25 @@ Action set_up_table(Command& command) {
     Table table = Table::storage;
     std::string output = "-";
   };
-  static const std::map<std::string, Table> kTables = {
-      {"ranking", Table::ranking}, {"storage", Table::storage}, {"cover", Table::cover}};
+  static const std::map<std::string, Table> kTables = {{"ranking", Table::ranking},
+                                                       {"storage", Table::storage},
+                                                       {"cover", Table::cover},
+                                                       {"show", Table::show},
+                                                       {"calendar", Table::calendar}};
   auto options = std::make_shared<Options>();
-  command.add_choice("TABLE", options->table, kTables, "ranking, storage or cover").required();
+  command
+      .add_choice("TABLE", options->table, kTables,
+                  "ranking, storage or cover of a plan; show or calendar of a show")
+      .required();
   options->source = PlanSource::add_to(command);
   command.add_option("-o,--output", options->output, "File to write; - for standard output");
   return [options] {
+    if (options->table == Table::show || options->table == Table::calendar) {
+      const auto show = options->source->load_as_show();
+      if (!show) return ExitCode::bad_input;
+      const std::string text = show_text(options->table, *show);
+      return write_text(options->output, text) ? ExitCode::fine : ExitCode::bad_input;
+    }
     const auto loaded = options->source->load();
     if (!loaded) return ExitCode::bad_input;
     const Report report = evaluate(loaded->plan, loaded->library);
