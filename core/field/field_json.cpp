@@ -122,12 +122,11 @@ bool is_list(const Json& json, const JsonPath& path, Problems& problems) {
 }
 
 bool version_readable(const Json& document, std::string_view key, std::int64_t version,
-                      Problems& problems) {
-  const JsonPath root;
+                      Problems& problems, const JsonPath& path) {
   const auto found = document.find(std::string(key));
   const bool there = found != document.end();
   if (there && whole_from_json(*found) == version) return true;
-  add_problem(problems, root.member(key), there ? shown_json(*found) : "nothing",
+  add_problem(problems, path.member(key), there ? shown_json(*found) : "nothing",
               std::to_string(version) + ", the version of this kind of document");
   return !there;
 }

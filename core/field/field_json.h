@@ -31,6 +31,7 @@ void add_unknown_key(Problems& problems, const JsonPath& path, const Json& value
 /// False when the document says it is of another version: one problem, and reading on would only
 /// add misleading ones. A missing version is a problem too, but the rest can still be checked.
 [[nodiscard]] bool version_readable(const Json& document, std::string_view key,
-                                    std::int64_t version, Problems& problems);
+                                    std::int64_t version, Problems& problems,
+                                    const JsonPath& path = JsonPath());
 
 }  // namespace widegate

@@ -47,13 +47,21 @@ std::string known_keys(std::string_view pattern) {
 /// Walks a document and writes what it finds into a plan.
 class PlanReader {
  public:
-  [[nodiscard]] Plan read(const Json& document) {
-    const JsonPath root;
-    const bool readable = is_object(document, root, problems_) &&
-                          version_readable(document, kVersionKey, kVersion, problems_);
-    if (readable) read_object(document, "", root);
+  /// A whole plan: begins with a new one.
+  [[nodiscard]] Plan read(const Json& document, const JsonPath& at) {
+    const bool readable = is_object(document, at, problems_) &&
+                          version_readable(document, kVersionKey, kVersion, problems_, at);
+    if (readable) read_object(document, "", at);
     carry_over(plan_, retired_, retired_seen_);
     carry_over_weights(plan_, weights_said_);
+    use_current_ids(plan_);
+    return std::move(plan_);
+  }
+  /// A difference to `before`.
+  [[nodiscard]] Plan read_onto(Plan before, const Json& difference, const JsonPath& at) {
+    plan_ = std::move(before);
+    whole_ = false;
+    if (is_object(difference, at, problems_)) read_object(difference, "", at);
     use_current_ids(plan_);
     return std::move(plan_);
   }
@@ -72,7 +80,7 @@ class PlanReader {
 
   /// False when there is nothing of this name.
   bool read_member(const Json& json, const std::string& pattern, const JsonPath& path) {
-    if (pattern.substr(1) == kVersionKey) return true;
+    if (pattern.substr(1) == kVersionKey) return whole_;
     if (pattern == kFrameLinesPointer) return read_frame_lines(json, path);
     if (pattern == kCamerasPointer) return read_cameras(json, path);
     if (pattern == kOwnPointer) {
@@ -85,13 +93,13 @@ class PlanReader {
       weights_said_ = weights_said_ || pattern == kWeightsPointer;
       return true;
     }
-    if (const auto* retired = retired_field(pattern)) {
+    if (const auto* retired = whole_ ? retired_field(pattern) : nullptr) {
       const auto value = value_from_json(*retired, json, path, problems_);
       if (value) retired->write(retired_, 0, *value);
       retired_seen_.add(*retired);
       return true;
     }
-    if (known_keys(pattern).empty() && pattern != kMandatePointer) return false;
+    if (known_keys(pattern).empty() && !(whole_ && pattern == kMandatePointer)) return false;
     if (is_object(json, path, problems_)) read_object(json, pattern, path);
     return true;
   }
@@ -103,7 +111,8 @@ class PlanReader {
                   "a list of 1 to " + std::to_string(kMaxFrameLines) + " frame lines");
       return true;
     }
-    plan_.deliverable.frame_lines.assign(json.size(), FrameLine{});
+    if (whole_) plan_.deliverable.frame_lines.clear();
+    plan_.deliverable.frame_lines.resize(json.size());
     for (line_ = 0; line_ < json.size(); ++line_) {
       const JsonPath at = path.item(line_);
       if (!is_object(json[line_], at, problems_)) continue;
@@ -115,6 +124,7 @@ class PlanReader {
 
   bool read_cameras(const Json& json, const JsonPath& path) {
     if (!is_list(json, path, problems_)) return true;
+    plan_.choose.cameras.clear();
     for (std::size_t i = 0; i < json.size(); ++i) {
       if (json[i].is_string()) {
         plan_.choose.cameras.push_back(json[i].get<std::string>());
@@ -129,6 +139,7 @@ class PlanReader {
   RetiredChoices retired_;
   RetiredSeen retired_seen_;
   bool weights_said_ = false;
+  bool whole_ = true;  ///< False: a difference to another plan.
   Problems problems_;
   std::size_t line_ = 0;  ///< Frame line that "#" stands for.
 };
@@ -147,15 +158,57 @@ Json& place_at(Json& document, std::string_view pointer) {
   return *at;
 }
 
+/// The plan when reading and its check found nothing wrong; what they found otherwise.
+std::optional<Plan> checked_plan(Plan plan, Problems found, const JsonPath& path,
+                                 const Catalogue& catalogue, Problems& problems) {
+  if (found.empty()) {
+    found = check_plan(plan, catalogue);
+    for (Problem& problem : found) problem.pointer = path.text() + problem.pointer;
+  }
+  if (found.empty()) return plan;
+  problems.insert(problems.end(), std::make_move_iterator(found.begin()),
+                  std::make_move_iterator(found.end()));
+  return std::nullopt;
+}
+
+/// Frame lines as a difference: every line, with what its line of before does not have.
+void add_line_differences(Json& document, const Plan& before, const Plan& after) {
+  Plan plain;
+  plain.deliverable.frame_lines.assign(1, FrameLine{});
+  const std::size_t had = before.deliverable.frame_lines.size();
+  for (std::size_t line = 0; line < after.deliverable.frame_lines.size(); ++line) {
+    place_at(document, std::string(kFrameLinesPointer) + "/" + std::to_string(line)) =
+        Json::object();
+    for (const FieldInfo& info : plan_fields()) {
+      if (!per_frame_line(info)) continue;
+      const FieldValue value = info.read(after, line);
+      if (value == (line < had ? info.read(before, line) : info.read(plain, 0))) continue;
+      place_at(document, pointer_of(info, line)) = value_to_json(info, value);
+    }
+  }
+}
+
 }  // namespace
 
-Checked<Plan> plan_from_document(const Json& document, const Catalogue& catalogue) {
+std::optional<Plan> plan_from_object(const Json& object, const JsonPath& path,
+                                     const Catalogue& catalogue, Problems& problems) {
   PlanReader reader;
-  Plan plan = reader.read(document);
-  Problems problems = reader.take_problems();
-  if (problems.empty()) problems = check_plan(plan, catalogue);
-  if (!problems.empty()) return tl::make_unexpected(std::move(problems));
-  return plan;
+  Plan plan = reader.read(object, path);
+  return checked_plan(std::move(plan), reader.take_problems(), path, catalogue, problems);
+}
+
+std::optional<Plan> plan_after(const Plan& before, const Json& difference, const JsonPath& path,
+                               const Catalogue& catalogue, Problems& problems) {
+  PlanReader reader;
+  Plan plan = reader.read_onto(before, difference, path);
+  return checked_plan(std::move(plan), reader.take_problems(), path, catalogue, problems);
+}
+
+Checked<Plan> plan_from_document(const Json& document, const Catalogue& catalogue) {
+  Problems problems;
+  auto plan = plan_from_object(document, JsonPath(), catalogue, problems);
+  if (!plan) return tl::make_unexpected(std::move(problems));
+  return std::move(*plan);
 }
 
 Checked<Plan> plan_from_json(std::string_view text, const Catalogue& catalogue) {
@@ -180,6 +233,27 @@ Json plan_document(const Plan& plan) {
   place_at(document, kCamerasPointer) = plan.choose.cameras;
   Json& own = document["own"] = Json::object();
   add_catalogue(own, plan.own);
+  return document;
+}
+
+Json plan_difference(const Plan& before, const Plan& after) {
+  Json document = Json::object();
+  for (const FieldInfo& info : plan_fields()) {
+    if (per_frame_line(info)) continue;
+    const FieldValue value = info.read(after, 0);
+    if (value == info.read(before, 0)) continue;
+    place_at(document, info.pointer) = value_to_json(info, value);
+  }
+  if (before.deliverable.frame_lines != after.deliverable.frame_lines) {
+    add_line_differences(document, before, after);
+  }
+  if (before.choose.cameras != after.choose.cameras) {
+    place_at(document, kCamerasPointer) = after.choose.cameras;
+  }
+  if (!(before.own == after.own)) {
+    Json& own = document["own"] = Json::object();
+    add_catalogue(own, after.own);
+  }
   return document;
 }
 

@@ -440,6 +440,7 @@ void put(Reading& figure, const ReadingRow& row, const Value& value, const Plan&
       figure.text = number_text(number, row.decimals);
     }
     void operator()(const Pair& pair) const {
+      figure.pair = true;
       const std::string first = short_number(pair.first, row.decimals);
       const std::string second = short_number(pair.second, row.decimals);
       const bool factors = row.unit == "×";
@@ -470,7 +471,7 @@ void put(Reading& figure, const ReadingRow& row, const Value& value, const Plan&
     }
     void operator()(const std::string& text) const { figure.text = text; }
   };
-  figure = {row.key, row.section, row.label, {}, row.unit, row.main};
+  figure = {row.key, row.section, row.label, {}, row.unit, row.main, false};
   std::visit(Writer{figure, row, plan}, value);
 }
 

@@ -20,6 +20,7 @@ struct Reading {
   std::string text;       ///< "54.3", "4992 × 2088.7", "21–34", "0.77 across, 0.38 down".
   std::string_view unit;  ///< "°", "mm", "GB"; empty for none.
   bool main = false;      ///< Among the few that answer the question.
+  bool pair = false;      ///< Of two figures: the key's own, then the other's.
 };
 
 /// Every figure that exists for this report, in reading order; none when it has problems.

@@ -1,10 +1,11 @@
 #!/usr/bin/env python3
-"""Validates plans, shows, catalogues and reports with an independent JSON Schema validator.
+"""Validates plans, shows, catalogues, lessons and reports with an independent JSON Schema validator.
 
 usage: validate_documents.py WIDEGATE SOURCE_FOLDER
 
 The schemas of docs/schema must hold for every example plan, as written and in the canonical form that comes out of a
-link, for every example show and the plans in it, for every file of the built-in catalogue and for every report; and what they refuse, `widegate check` refuses too.
+link, for every example show and the plans in it, for every file of the built-in catalogue, every built-in lesson and
+every report; and what they refuse, `widegate check` refuses too.
 """
 import copy
 import json
@@ -37,6 +38,14 @@ WRONG_CATALOGUES = [
     {"widegate_catalogue": 1, "codecs": [{"id": "c", "name": "C", "source": "s", "packed": {}, "ratio": {"bits_per_pixel": 8}}]},
     {"widegate_catalogue": 1, "tapes": [{"id": "T!", "name": "T", "source": "s", "capacity_bytes": 1e12, "write_bytes_per_s": 1e8}]},
     {"widegate_catalogue": 1, "cameras": [{"id": "c", "name": "C", "source": "s", "width_photosites": 100, "height_photosites": 100, "modes": []}]},
+]
+# Changes to a good lesson.
+WRONG_LESSON_VALUES = [
+    ("/widegate_lesson", 2), ("/title", ""), ("/aims", "x"), ("/steps", []), ("/steps", 3), ("/steps/0/word", "x"),
+    ("/steps/0/words", 3), ("/steps/0/picture", "photo"), ("/steps/0/figures", []), ("/steps/0/figures/0/figure", 1),
+    ("/steps/1/figures/0/does", "jumps"), ("/steps/1/figures/0/within", -1), ("/steps/1/plan", []),
+    ("/steps/1/plan/lens", {"focal": 3}), ("/steps/1/plan/mandate", {"photosites": 0}),
+    ("/steps/1/plan/run", {"sensor_rate": "fast"}), ("/steps/1/against", -1),
 ]
 
 
@@ -78,7 +87,7 @@ def put(document, pointer, value):
     place = document
     *path, last = pointer.strip("/").split("/")
     for step in path:
-        place = place.setdefault(step, {})
+        place = place[int(step)] if isinstance(place, list) else place.setdefault(step, {})
     place[last] = value
 
 
@@ -116,6 +125,18 @@ def main():
         checks.valid(file.name, "catalogue", json.loads(file.read_text()))
     for document in WRONG_CATALOGUES:
         checks.refused(json.dumps(document)[:80], "catalogue", document)
+    lessons = sorted((folder / "docs/lessons").glob("*.lesson.json"))
+    checks.expect("lessons", len(lessons) >= 10, "too few")
+    for file in lessons:
+        checks.valid(file.name, "lesson", json.loads(file.read_text()))
+        checks.expect(f"{file.name}, check", checks.run("check", "--strict", str(file)).returncode == 0, "not fine")
+        width = max(map(len, checks.run("lesson", str(file)).stdout.splitlines()))
+        checks.expect(f"{file.name}, table", width <= 80, f"{width} columns")
+    good = json.loads(lessons[0].read_text())
+    for pointer, value in WRONG_LESSON_VALUES:
+        wrong = copy.deepcopy(good)
+        put(wrong, pointer, value)
+        checks.refused(f"{pointer} = {value!r}", "lesson", wrong)
     for failure in checks.failures:
         print(failure, file=sys.stderr)
     print(f"{checks.made} checks, {len(checks.failures)} failed")

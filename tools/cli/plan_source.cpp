@@ -2,6 +2,7 @@
 
 #include "core/catalogue/catalogue_json.h"
 #include "core/encode/json_text.h"
+#include "core/lesson/lesson_json.h"
 #include "core/plan/plan_fields.h"
 #include "core/plan/plan_json.h"
 #include "core/show/evaluate_show.h"
@@ -77,20 +78,35 @@ const std::optional<std::string>& PlanSource::text() const {
   return *text_;
 }
 
-bool PlanSource::holds_show() const {
+bool PlanSource::has_root_key(const char* key) const {
   if (!text()) return false;
   const Checked<Json> document = parse_json(*text());
-  return document && document->contains("widegate_show");
+  return document && document->contains(key);
 }
 
+bool PlanSource::nothing_set(const char* kind) const {
+  if (settings_.empty()) return true;
+  print_problems("--set", {{.pointer = "",
+                            .value = settings_.front(),
+                            .accepted = std::string("nothing to set: the file is a ") + kind}});
+  return false;
+}
+
+bool PlanSource::holds_show() const { return has_root_key("widegate_show"); }
+bool PlanSource::holds_lesson() const { return has_root_key("widegate_lesson"); }
+
 std::optional<LoadedShow> PlanSource::load_as_show() const {
-  if (!settings_.empty()) {
-    print_problems("--set", {{.pointer = "",
-                              .value = settings_.front(),
-                              .accepted = "nothing to set: the file is a show"}});
-    return std::nullopt;
-  }
-  return text() ? load_show(file_, *text(), catalogue_files_) : std::nullopt;
+  if (!nothing_set("show") || !text()) return std::nullopt;
+  return load_show(file_, *text(), catalogue_files_);
+}
+
+std::optional<LoadedLesson> PlanSource::load_as_lesson() const {
+  if (!nothing_set("lesson") || !text()) return std::nullopt;
+  auto library = load_library(catalogue_files_);
+  if (!library) return std::nullopt;
+  auto lesson = value_or_print(file_, lesson_from_json(*text(), *library));
+  if (!lesson) return std::nullopt;
+  return LoadedLesson{std::move(*lesson), std::move(*library)};
 }
 
 std::optional<LoadedPlan> PlanSource::load() const {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/catalogue/catalogue.h"
+#include "core/lesson/lesson.h"
 #include "core/plan/plan.h"
 #include "core/show/report.h"
 #include "core/show/show.h"
@@ -38,6 +39,12 @@ struct LoadedShow {
 [[nodiscard]] std::optional<LoadedShow> load_show(const std::string& file, const std::string& text,
                                                   const std::vector<std::string>& catalogue_files);
 
+/// A lesson and the library it was checked against.
+struct LoadedLesson {
+  Lesson lesson;
+  Catalogue library;
+};
+
 /// The values of the options PLAN.json, --catalogue and --set. Verbs that also take a show ask
 /// which one the file holds.
 class PlanSource {
@@ -53,7 +60,16 @@ class PlanSource {
   /// Reads it as a show, which takes no --set.
   [[nodiscard]] std::optional<LoadedShow> load_as_show() const;
 
+  /// True when the file is a JSON document with the version key of a lesson.
+  [[nodiscard]] bool holds_lesson() const;
+  /// Reads it as a lesson, which takes no --set.
+  [[nodiscard]] std::optional<LoadedLesson> load_as_lesson() const;
+
  private:
+  /// True when the file is a JSON object with this key.
+  [[nodiscard]] bool has_root_key(const char* key) const;
+  /// False after saying that the kind of document takes no --set.
+  [[nodiscard]] bool nothing_set(const char* kind) const;
   /// The file's text, read once.
   [[nodiscard]] const std::optional<std::string>& text() const;
 

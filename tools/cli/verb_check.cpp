@@ -1,9 +1,11 @@
-// widegate check FILE...: what is wrong with plans, catalogues and framing decision lists.
+// widegate check FILE...: what is wrong with plans, catalogues, lessons and framing decision lists.
 #include <algorithm>
 
 #include "core/catalogue/catalogue_json.h"
 #include "core/encode/json_text.h"
 #include "core/handover/fdl/read.h"
+#include "core/lesson/lesson_json.h"
+#include "core/lesson/lesson_run.h"
 #include "core/plan/plan_json.h"
 #include "core/report/evaluate.h"
 #include "core/report/notes.h"
@@ -69,6 +71,29 @@ ExitCode check_show_text(const std::string& file, const std::string& text, const
   return worst;
 }
 
+/// Claims that the library does not keep, on standard error.
+ExitCode check_claims(const std::string& file, const LessonRun& run) {
+  ExitCode code = ExitCode::fine;
+  for (std::size_t i = 0; i < run.steps.size(); ++i) {
+    for (const WatchedFigure& figure : run.steps[i].figures) {
+      if (figure.holds) continue;
+      std::fprintf(stderr, "%s: step %zu: %s is %s, and the lesson says that it %s\n", file.c_str(),
+                   i + 1, figure.label.c_str(), figure.after.c_str(), figure.claim.c_str());
+      code = ExitCode::requirement_failed;
+    }
+  }
+  return code;
+}
+
+ExitCode check_lesson_text(const std::string& file, const std::string& text,
+                           const Catalogue& library, bool strict) {
+  const auto lesson = lesson_from_json(text, library);
+  if (!lesson) return tell(file, "lesson", lesson.error());
+  const ExitCode claims = check_claims(file, run_lesson(*lesson, library));
+  const ExitCode code = tell(file, "lesson", {});
+  return strict && code == ExitCode::fine ? claims : code;
+}
+
 ExitCode check_framing_text(const std::string& file, const std::string& text) {
   const auto reading = fdl::read_document(text);
   if (!reading) return tell(file, "framing decision list", reading.error());
@@ -92,13 +117,15 @@ ExitCode check_text(const std::string& file, const std::string& text, const Cata
   if (has("widegate_plan")) return check_plan_text(file, text, library, strict);
   if (has("widegate_show")) return check_show_text(file, text, library, strict);
   if (has("widegate_catalogue")) return check_catalogue_text(file, text, library);
+  if (has("widegate_lesson")) return check_lesson_text(file, text, library, strict);
   // The text itself is looked at: a framing list has its own reader, with its own limits.
   if (looks_like_framing(text)) return check_framing_text(file, text);
   if (!document) return tell(file, "", document.error());
   return tell(file, "",
               {{"", shown_json(*document),
                 "a key at the root that tells the kind of document: widegate_plan, "
-                "widegate_show, widegate_catalogue, or contexts of a framing decision list"}});
+                "widegate_show, widegate_catalogue, widegate_lesson, or contexts of a framing "
+                "decision list"}});
 }
 
 ExitCode check_all(const Options& options) {
@@ -122,7 +149,9 @@ Action set_up_check(Command& command) {
       .type_name("FILE...")
       .required();
   add_catalogue_option(command, options->catalogue_files);
-  command.add_flag("--strict", options->strict, "Exit with 1 when a plan fails a requirement");
+  command.add_flag(
+      "--strict", options->strict,
+      "Exit with 1 when a plan fails a requirement, or a lesson's claim does not hold");
   return [options] { return check_all(*options); };
 }
 

@@ -26,6 +26,7 @@ int main(int count, char** arguments) {
       {"catalogue.schema.json", widegate::schema::catalogue_schema()},
       {"show.schema.json", widegate::schema::show_schema()},
       {"report.schema.json", widegate::schema::report_schema()},
+      {"lesson.schema.json", widegate::schema::lesson_schema()},
   };
   int outdated = 0;
   for (const auto& [name, schema] : schemas) {

@@ -25,5 +25,6 @@ void add_list_properties(Json& properties, const std::string& rows_at);
 [[nodiscard]] Json show_schema();
 [[nodiscard]] Json catalogue_schema();
 [[nodiscard]] Json report_schema();
+[[nodiscard]] Json lesson_schema();
 
 }  // namespace widegate::schema

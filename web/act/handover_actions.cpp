@@ -136,11 +136,11 @@ void save_framing(Desk& desk) {
 }
 
 void lesson_next(Desk& desk) {
-  show_lesson_step(desk.state.lesson_step + 1, desk.app, desk.state, desk.commands);
+  show_lesson_step(desk.state.lesson_step + 1, desk.state, desk.commands);
 }
 void lesson_back(Desk& desk) {
   if (desk.state.lesson_step == 0) return;
-  show_lesson_step(desk.state.lesson_step - 1, desk.app, desk.state, desk.commands);
+  show_lesson_step(desk.state.lesson_step - 1, desk.state, desk.commands);
 }
 void more_formats(Desk& desk) {
   constexpr std::size_t kMore = 40;

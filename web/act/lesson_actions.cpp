@@ -6,7 +6,8 @@
 #include <utility>
 #include <vector>
 
-#include "core/lesson/lessons.h"
+#include "core/lesson/built_in_lessons.h"
+#include "core/lesson/lesson_run.h"
 #include "web/act/kept_plan_actions.h"
 
 namespace widegate {
@@ -43,16 +44,14 @@ void compare(const ComparisonState& wanted, ComparisonState& comparison) {
   comparison.version = version;
 }
 
-void show(const Lesson& lesson, std::size_t step, const App& app, PanelState& state) {
+void show(const Lesson& lesson, std::size_t step, PanelState& state) {
   const LessonStep& wanted = lesson.steps[step];
   for (const LookRow& look : kLooks) {
     if (look.picture != wanted.picture) continue;
     look_at(look, state.picture);
     ComparisonState both = state.before_lesson;
     if (look.shows == PictureKind::comparison) {
-      if (auto other = lesson_plan(lesson, wanted.against, app.library())) {
-        both.kept = std::move(*other);
-      }
+      both.kept = lesson.steps[static_cast<std::size_t>(wanted.against) - 1].plan;
       both.side_by_side = look.side_by_side;
     }
     compare(both, state.comparison);
@@ -64,36 +63,37 @@ void show(const Lesson& lesson, std::size_t step, const App& app, PanelState& st
 void leave_lesson(PanelState& state) {
   if (state.lesson.empty()) return;
   state.lesson.clear();
+  state.lesson_shown.reset();
   look_at(kLooks.front(), state.picture);
   compare(state.before_lesson, state.comparison);
 }
 
-void show_lesson_step(std::size_t step, const App& app, PanelState& state, Commands& commands) {
-  for (const Lesson& lesson : lessons()) {
-    if (lesson.id != state.lesson || step >= lesson.steps.size()) continue;
-    auto plan = lesson_plan(lesson, step, app.library());
-    if (!plan) {
-      leave_lesson(state);
-      state.message = "This lesson needs the demo cameras of the library.";
-      return;
-    }
-    leave_shelf(state);
-    state.lesson_step = step;
-    state.frame_line = 0;
-    state.jump = "lesson";
-    show(lesson, step, app, state);
-    commands.emplace_back(ReplacePlan{std::move(*plan)});
-  }
+void show_lesson_step(std::size_t step, PanelState& state, Commands& commands) {
+  if (!state.lesson_shown || step >= state.lesson_shown->lesson.steps.size()) return;
+  const Lesson& lesson = state.lesson_shown->lesson;
+  leave_shelf(state);
+  state.lesson_step = step;
+  state.frame_line = 0;
+  state.jump = "lesson";
+  show(lesson, step, state);
+  commands.emplace_back(ReplacePlan{lesson.steps[step].plan});
 }
 
 void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands) {
   leave_lesson(state);
-  const std::vector<Lesson> all = lessons();
-  const auto same = [id](const Lesson& lesson) { return lesson.id == id; };
-  if (std::none_of(all.begin(), all.end(), same)) return;
+  const auto same = [id](const LessonHead& head) { return head.id == id; };
+  if (std::none_of(state.lesson_heads.begin(), state.lesson_heads.end(), same)) return;
+  auto lesson = built_in_lesson(id, app.library());
+  if (!lesson) {
+    state.message = "This lesson needs the demo cameras of the library.";
+    return;
+  }
+  LessonRun run = run_lesson(*lesson, app.library());
+  state.lesson_shown =
+      std::make_shared<const LessonShown>(LessonShown{std::move(*lesson), std::move(run)});
   state.before_lesson = state.comparison;
   state.lesson = id;
-  show_lesson_step(0, app, state, commands);
+  show_lesson_step(0, state, commands);
 }
 
 }  // namespace widegate

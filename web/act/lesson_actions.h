@@ -15,7 +15,7 @@ namespace widegate {
 void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands);
 
 /// Goes to a step of the lesson under way, from 0; one that it has not is none.
-void show_lesson_step(std::size_t step, const App& app, PanelState& state, Commands& commands);
+void show_lesson_step(std::size_t step, PanelState& state, Commands& commands);
 
 /// The picture shows the sensor again, and what was compared before is compared again.
 void leave_lesson(PanelState& state);

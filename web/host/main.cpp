@@ -334,9 +334,7 @@ EMSCRIPTEN_KEEPALIVE void wg_file() {
   host().ui.touch();
 }
 
-EMSCRIPTEN_KEEPALIVE void wg_context_lost() {
-  host().renderer.lose();
-}
+EMSCRIPTEN_KEEPALIVE void wg_context_lost() { host().renderer.lose(); }
 
 EMSCRIPTEN_KEEPALIVE void wg_context_restored() {
   host().renderer.restore();

@@ -4,17 +4,20 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/lesson/built_in_lessons.h"
 #include "web/door/platform.h"
 #include "web/door/scene_quad.h"
 #include "web/look/scroll_anchor.h"
 #include "web/look/theme.h"
 #include "web/state/comparison_state.h"
 #include "web/state/delivery_state.h"
+#include "web/state/lesson_state.h"
 #include "web/state/library_state.h"
 
 namespace widegate {
@@ -106,8 +109,10 @@ struct PanelState {
   std::size_t frame_line = 0;                   ///< Index of the one whose fields are shown.
   bool first_visit = true;  ///< Nothing was found on this device or in the link.
   RestOfProgram rest = RestOfProgram::here;
-  bool large_type = false;  ///< For a wall: everything half as large again.
-  std::string lesson;       ///< Id of the lesson under way; empty for none.
+  bool large_type = false;                          ///< For a wall: everything half as large again.
+  std::vector<LessonHead> lesson_heads;             ///< To choose from, once the rest is here.
+  std::string lesson;                               ///< Id of the lesson under way; empty for none.
+  std::shared_ptr<const LessonShown> lesson_shown;  ///< Null when none is under way.
   std::size_t lesson_step = 0;
   ComparisonState before_lesson;  ///< What was compared; comes back when the lesson is left.
   std::string message;            ///< What was done, or why not; until the next change.

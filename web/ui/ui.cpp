@@ -334,6 +334,7 @@ struct Ui::Parts {
 
   /// What is kept on the device for the rest of the program.
   void load_rest() {
+    state.lesson_heads = built_in_lesson_heads();
     load_delivery(state.delivery, platform);
     load_comparison(state.comparison, platform, app.library());
     saved_delivery = state.delivery.version;

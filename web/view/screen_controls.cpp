@@ -5,7 +5,6 @@
 #include <string>
 #include <utility>
 
-#include "core/lesson/lessons.h"
 #include "web/view/choice_search.h"
 #include "web/view/comparison.h"
 #include "web/view/delivery.h"
@@ -102,9 +101,8 @@ Control lesson_control(const Source& source) {
   control.edit_text = source.state.lesson;
   control.value_text = "None";
   control.choices.push_back({"", "None", ""});
-  for (const Lesson& lesson : lessons()) {
-    control.choices.push_back(
-        {std::string(lesson.id), std::string(lesson.title), std::string(lesson.aim)});
+  for (const LessonHead& lesson : source.state.lesson_heads) {
+    control.choices.push_back({lesson.id, lesson.title, lesson.aim});
     if (lesson.id == source.state.lesson) control.value_text = lesson.title;
   }
   return control;
@@ -112,10 +110,7 @@ Control lesson_control(const Source& source) {
 
 /// Steps of the lesson under way; 0 for none.
 std::size_t lesson_steps(const PanelState& state) {
-  for (const Lesson& lesson : lessons()) {
-    if (lesson.id == state.lesson) return lesson.steps.size();
-  }
-  return 0;
+  return state.lesson_shown ? state.lesson_shown->lesson.steps.size() : 0;
 }
 
 /// A button: its words, and when it can be pressed.

@@ -6,7 +6,6 @@
 #include <utility>
 
 #include "core/base/number_text.h"
-#include "core/lesson/lessons.h"
 #include "core/report/figure_text.h"
 #include "core/report/notes.h"
 #include "core/report/verdict.h"
@@ -133,18 +132,17 @@ void round_result(WorkingText& text, const Mirror& mirror) {
 
 LessonText lesson_text(const App& app, const PanelState& state, const Mirror& mirror) {
   LessonText text;
-  if (state.lesson.empty()) return text;
-  for (const Lesson& lesson : lessons()) {
-    if (lesson.id != state.lesson || state.lesson_step >= lesson.steps.size()) continue;
-    const LessonStep& step = lesson.steps[state.lesson_step];
-    text.title = lesson.title;
-    text.step = std::to_string(state.lesson_step + 1) + " of " +
-                std::to_string(lesson.steps.size()) + ": " + std::string(step.title);
-    text.words = step.words;
-    text.working = working_text(app, step.figure);
-    round_result(text.working, mirror);
-    text.control = step.control;
-  }
+  if (!state.lesson_shown || state.lesson_step >= state.lesson_shown->run.steps.size()) return text;
+  const auto& [lesson, run] = *state.lesson_shown;
+  const LessonStep& step = lesson.steps[state.lesson_step];
+  const StepRun& told = run.steps[state.lesson_step];
+  text.title = lesson.title;
+  text.step = std::to_string(state.lesson_step + 1) + " of " + std::to_string(run.steps.size()) +
+              ": " + told.title;
+  text.words = told.words;
+  text.working = working_text(app, step.figures.front().key);
+  round_result(text.working, mirror);
+  text.control = step.control;
   return text;
 }
 

@@ -5,8 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "core/catalogue/catalogue_json.h"
 #include "core/handover/link/link.h"
-#include "core/lesson/lessons.h"
+#include "core/lesson/built_in_lessons.h"
 #include "core/plan/plan_json.h"
 #include "tests/web/support/harness.h"
 #include "web/act/handover_actions.h"
@@ -29,6 +30,23 @@ void start(Screen& screen, std::string_view lesson) {
 void press(Screen& screen, std::string_view id) {
   screen.ui.activate(id);
   screen.settle();
+}
+
+struct NamedLesson {
+  std::string id;
+  Lesson lesson;
+};
+
+const std::vector<NamedLesson>& lessons() {
+  static const std::vector<NamedLesson> kLessons = [] {
+    const Catalogue library = built_in_catalogue().value();
+    std::vector<NamedLesson> named;
+    for (const std::string_view id : built_in_lesson_ids()) {
+      named.push_back({std::string(id), built_in_lesson(id, library).value()});
+    }
+    return named;
+  }();
+  return kLessons;
 }
 
 /// What the picture's own controls say in a step.
@@ -63,9 +81,9 @@ void check_look(const Screen& screen, const LessonStep& step) {
 TEST_CASE("every step of a lesson shows the picture it speaks of") {
   Screen screen(phone());
   screen.settle();
-  for (const Lesson& lesson : lessons()) {
-    CAPTURE(lesson.id);
-    start(screen, lesson.id);
+  for (const auto& [id, lesson] : lessons()) {
+    CAPTURE(id);
+    start(screen, id);
     for (const LessonStep& step : lesson.steps) {
       CAPTURE(step.title);
       check_look(screen, step);
@@ -84,7 +102,7 @@ TEST_CASE("every step of a lesson shows the picture it speaks of") {
 TEST_CASE("the lesson about the same view compares with the camera it began with") {
   Screen screen(phone());
   screen.settle();
-  start(screen, "same-view");
+  start(screen, "depth-and-view");
   press(screen, kLessonNext);
   press(screen, kLessonNext);
   std::string widths;
@@ -99,7 +117,7 @@ TEST_CASE("what was compared before a lesson is compared again after it, also ov
   screen.settle();
   screen.ui.set(kCompareCamera, "birch");
   screen.settle();
-  start(screen, "same-view");
+  start(screen, "depth-and-view");
   press(screen, kLessonNext);
   CHECK(screen.control(kCompareCamera).edit_text == "kept");
   Screen reloaded(phone(), screen.platform.kept);
@@ -140,10 +158,10 @@ TEST_CASE("the control to move stands in the lesson, and nowhere else, and rests
     CAPTURE(device.name);
     Screen screen(device);
     screen.settle();
-    for (const Lesson& lesson : lessons()) {
-      start(screen, lesson.id);
+    for (const auto& [id, lesson] : lessons()) {
+      start(screen, id);
       for (const LessonStep& step : lesson.steps) {
-        CAPTURE(lesson.id);
+        CAPTURE(id);
         CAPTURE(step.title);
         screen.reveal(step.control);
         const Control& control = screen.control(step.control);
@@ -166,7 +184,7 @@ TEST_CASE("the control to move stands in the lesson, and nowhere else, and rests
 TEST_CASE("a drag of the control in the lesson moves the plan") {
   Screen screen(phone());
   screen.settle();
-  start(screen, "same-view");
+  start(screen, "depth-and-view");
   screen.reveal("/lens/focal_mm");
   const RectPx box = screen.control("/lens/focal_mm").rect;
   const std::string before = screen.headline(0);
@@ -180,10 +198,10 @@ TEST_CASE("on a phone the way on is in sight in every step, back and next side b
     CAPTURE(device.name);
     Screen screen(device);
     screen.settle();
-    for (const Lesson& lesson : lessons()) {
-      start(screen, lesson.id);
+    for (const auto& [id, lesson] : lessons()) {
+      start(screen, id);
       for (const LessonStep& step : lesson.steps) {
-        CAPTURE(lesson.id);
+        CAPTURE(id);
         CAPTURE(step.title);
         const Control& next = screen.control(kLessonNext);
         const Control& back = screen.control(kLessonBack);
