@@ -21,12 +21,12 @@ class Builder {
 
   explicit Builder(JsonLimits limits) : limits_(limits) {}
 
-  bool null() { return put(nullptr) != nullptr; }
-  bool boolean(bool value) { return put(value) != nullptr; }
-  bool number_integer(number_integer_t value) { return put(value) != nullptr; }
-  bool number_unsigned(number_unsigned_t value) { return put(value) != nullptr; }
-  bool number_float(number_float_t value, const string_t&) { return put(value) != nullptr; }
-  bool string(string_t& value) { return put(std::move(value)) != nullptr; }
+  bool null() { return add(nullptr); }
+  bool boolean(bool value) { return add(value); }
+  bool number_integer(number_integer_t value) { return add(value); }
+  bool number_unsigned(number_unsigned_t value) { return add(value); }
+  bool number_float(number_float_t value, const string_t&) { return add(value); }
+  bool string(string_t& value) { return add(std::move(value)); }
   bool binary(binary_t&) { return false; }
   bool start_object(std::size_t) { return open(Json::object()); }
   bool start_array(std::size_t) { return open(Json::array()); }
@@ -44,8 +44,10 @@ class Builder {
     return true;
   }
 
-  bool parse_error(std::size_t position, const std::string&, const Json::exception&) {
+  bool parse_error(std::size_t position, const std::string& token, const Json::exception& error) {
     error_position_ = position;
+    if (error.id == kNumberOutOfRange)
+      return refuse_next(in_quotes(token), "a number below 1.8e308");
     return false;
   }
 
@@ -54,6 +56,21 @@ class Builder {
   [[nodiscard]] Json take() { return std::move(root_); }
 
  private:
+  /// What the JSON library calls a number that no double holds.
+  static constexpr int kNumberOutOfRange = 406;
+
+  bool add(Json value) {
+    if (!one_more()) return false;
+    put(std::move(value));
+    return true;
+  }
+
+  bool one_more() {
+    if (++values_ <= limits_.values) return true;
+    return refuse_next("one value more than " + std::to_string(limits_.values),
+                       "at most " + std::to_string(limits_.values) + " values in a document");
+  }
+
   Json* put(Json value) {
     if (open_.empty()) {
       root_ = std::move(value);
@@ -74,8 +91,18 @@ class Builder {
       return refuse({}, "a value nested deeper than " + std::to_string(limits_.depth) + " levels",
                     "at most " + std::to_string(limits_.depth) + " levels");
     }
+    if (!one_more()) return false;
     open_.push_back(put(std::move(container)));
     return true;
+  }
+
+  /// refuse() at the value that comes next.
+  bool refuse_next(std::string value, std::string accepted) {
+    const bool member = !open_.empty() && open_.back()->is_object();
+    const std::string item =
+        open_.empty() || member ? std::string() : std::to_string(open_.back()->size());
+    return refuse(member ? std::string_view(key_) : std::string_view(item), std::move(value),
+                  std::move(accepted));
   }
 
   bool close() {
@@ -102,6 +129,7 @@ class Builder {
   Json root_;
   std::vector<Json*> open_;
   std::string key_;
+  std::size_t values_ = 0;
   std::size_t error_position_ = 0;
   Problems problems_;
 };
@@ -121,6 +149,12 @@ Problem not_json(std::string_view text, std::size_t position) {
 }  // namespace
 
 Checked<Json> parse_json(std::string_view text, JsonLimits limits) {
+  if (text.size() > limits.bytes) {
+    return tl::make_unexpected(
+        Problems{{.pointer = {},
+                  .value = "a text of " + std::to_string(text.size()) + " bytes",
+                  .accepted = "a document of at most " + std::to_string(limits.bytes) + " bytes"}});
+  }
   Builder builder(limits);
   if (Json::sax_parse(text.begin(), text.end(), &builder)) return builder.take();
   if (!builder.problems().empty()) return tl::make_unexpected(builder.problems());

@@ -16,10 +16,15 @@ using Json = nlohmann::ordered_json;
 struct JsonLimits {
   std::size_t depth = 16;    ///< Lists and objects inside one another.
   std::size_t members = 64;  ///< Of one object.
+  /// Of the text: a library of 10,000 cameras has about half of that.
+  std::size_t bytes = 32U << 20U;
+  /// Numbers, texts, lists and objects in all: what bounds the memory that a document takes.
+  std::size_t values = 2'000'000;
 };
 
 /// Parses one document (RFC 8259). Text that is not JSON gives one problem that names the byte
-/// offset; a repeated key, too deep nesting or too many members one with the pointer.
+/// offset; a repeated key, a number out of range, too deep nesting, too many members or values one
+/// with the pointer; a text that is too long one before anything is read.
 [[nodiscard]] Checked<Json> parse_json(std::string_view text, JsonLimits limits = {});
 
 /// The document, indented by two blanks; malformed UTF-8 is replaced.

@@ -2,7 +2,7 @@
 // WIDEGATE is the command to run, words separated by blanks ("build/native/widegate").
 import assert from "node:assert/strict";
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { after, test } from "node:test";
@@ -164,6 +164,12 @@ test("a folder, a missing file and a binary file are bad input", () => {
   assert.equal(run(["evaluate", folder]).code, 2);
   assert.equal(run(["evaluate", join(folder, "none.json")]).code, 2);
   assert.equal(run(["check", file("binary", Buffer.from([0, 255, 0, 200]))]).code, 2);
+});
+
+test("a file without an end is given up, and says so", { skip: !existsSync("/dev/zero") }, () => {
+  const read = run(["check", "/dev/zero"]);
+  assert.equal(read.code, 2);
+  assert.match(read.err, /^\/dev\/zero: cannot be read: it has more than \d+ bytes/);
 });
 
 test("wrong use is bad input, help is not", () => {

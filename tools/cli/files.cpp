@@ -15,6 +15,9 @@ struct CloseFile {
 };
 using FileHandle = std::unique_ptr<std::FILE, CloseFile>;
 
+/// More than any document may have: a file without an end is given up at once.
+constexpr std::size_t kMostBytes = 64U << 20U;
+
 void print_failure(const std::string& file, const char* what) {
   std::fprintf(stderr, "%s: cannot be %s: %s\n", file.c_str(), what, std::strerror(errno));
 }
@@ -28,6 +31,10 @@ std::optional<std::string> read_text(const std::string& file) {
   std::size_t length = 0;
   while (handle && (length = std::fread(buffer, 1, sizeof buffer, handle.get())) > 0) {
     text.append(buffer, length);
+    if (text.size() <= kMostBytes) continue;
+    std::fprintf(stderr, "%s: cannot be read: it has more than %zu bytes\n", file.c_str(),
+                 kMostBytes);
+    return std::nullopt;
   }
   if (handle && std::ferror(handle.get()) == 0) return text;
   print_failure(file, "read");

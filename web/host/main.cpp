@@ -334,6 +334,14 @@ EMSCRIPTEN_KEEPALIVE void wg_file() {
   host().ui.touch();
 }
 
+/// Pushed: name, why in words.
+EMSCRIPTEN_KEEPALIVE void wg_file_refused() {
+  const std::string name = take_pushed();
+  const std::string why = take_pushed();
+  host().ui.file_refused(name, why);
+  host().ui.touch();
+}
+
 EMSCRIPTEN_KEEPALIVE void wg_context_lost() { host().renderer.lose(); }
 
 EMSCRIPTEN_KEEPALIVE void wg_context_restored() {

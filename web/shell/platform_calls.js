@@ -30,14 +30,18 @@ function save_file(name, mime, bytes) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60000);
 }
 
+/** As JsonLimits (core/encode/json_text.h): a longer file is not even read. */
+const MOST_FILE_BYTES = 2 ** 25;
+
 /** The field stands in the page: one that nothing holds may be gone before the choice is made. */
-function choose_file(accept, chosen) {
+function choose_file(accept, chosen, refused) {
   const field = document.getElementById('file_choice');
   field.accept = accept;
   field.value = '';
   field.onchange = async () => {
     const file = field.files[0];
-    if (file) chosen(file.name, await file.text());
+    if (file && file.size > MOST_FILE_BYTES) refused(file.name, `it has ${Math.ceil(file.size / 2 ** 20)} MiB, at most ${MOST_FILE_BYTES / 2 ** 20} are read`);
+    else if (file) chosen(file.name, await file.text());
   };
   field.click();
 }
@@ -103,8 +107,8 @@ function show_picture(svg, words) {
   if (!dialog.open) dialog.showModal();
 }
 
-/** The object the program calls; `ask_frame`, `push`, `storage`, `parts` and `opened` are given by the shell. */
-export function make_outside({ ask_frame, push, storage, parts, opened }) {
+/** The object the program calls; what it needs is given by the shell. */
+export function make_outside({ ask_frame, push, storage, parts, opened, refused }) {
   let wanted_fragment = null;
   let last_fragment = null;
   let timer = 0;
@@ -159,7 +163,7 @@ export function make_outside({ ask_frame, push, storage, parts, opened }) {
     canShare: () => typeof navigator.share === 'function',
     share: (title, url) => navigator.share({ title, url }).catch(() => {}),
     saveFile: save_file,
-    openFile: (purpose, accept) => choose_file(accept, (name, text) => opened(purpose, name, text)),
+    openFile: (purpose, accept) => choose_file(accept, (name, text) => opened(purpose, name, text), refused),
     printDocument: print_document,
     showPicture: show_picture,
   };

@@ -114,6 +114,13 @@ export class Program {
     this.module._wg_file();
   }
 
+  /** A file was not even read. */
+  file_refused(name, why) {
+    this.push(name);
+    this.push(why);
+    this.module._wg_file_refused();
+  }
+
   /** The rest of the program came, or did not: parts.js. */
   rest_changed() { this.module._wg_rest_changed(); }
 

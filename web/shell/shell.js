@@ -115,6 +115,10 @@ function start_program(module, storage, parts) {
       program.file(purpose, name, text);
       wake();
     },
+    refused(name, why) {
+      program.file_refused(name, why);
+      wake();
+    },
   });
   const ability = program.start();
   if (ability === 0) {

@@ -609,6 +609,11 @@ void Ui::file_opened(std::string_view purpose, std::string_view name, std::strin
   p.touch();
 }
 
+void Ui::file_refused(std::string_view name, std::string_view why) {
+  parts_->state.message = std::string(name).append(" was not opened: ").append(why).append(".");
+  parts_->touch();
+}
+
 void Ui::stored_changed(std::string_view key) {
   Parts& p = *parts_;
   if (key == kLibraryKey) load_library(p.app, p.state, p.platform, p.commands);

@@ -95,6 +95,8 @@ class Ui {
   void rest_changed();
   /// A file asked for by Platform::open_file.
   void file_opened(std::string_view purpose, std::string_view name, std::string_view text);
+  /// A file that the host would not read, and why, in words that follow "was not opened: ".
+  void file_refused(std::string_view name, std::string_view why);
   /// Colour behind everything, 0xRRGGBB, for the page around the canvas.
   [[nodiscard]] std::uint32_t background() const;
   /// Whether the colours in use are light on dark.

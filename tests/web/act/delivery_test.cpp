@@ -50,7 +50,8 @@ TEST_CASE("every delivery shows its canvas") {
                                                       {"FLAT_4K", "3996 × 2160"},
                                                       {"HD_PROXY", "1920 × 1080"}};
   for (const auto& [id, size] : rows) {
-    CAPTURE(id);
+    const auto& at_id = id;
+    CAPTURE(at_id);
     CHECK(screen.ui.set("delivery:template", id));
     screen.settle();
     CHECK(screen.control("delivery:template").edit_text == id);
@@ -140,7 +141,8 @@ TEST_CASE("documents are handed over, and a list comes back in") {
   REQUIRE(saved.count("ferry.fdl") == 1);
   REQUIRE(saved.count("ferry-UHD-template.fdl") == 1);
   for (const auto& [name, text] : saved) {
-    CAPTURE(name);
+    const auto& at_name = name;
+    CAPTURE(at_name);
     CHECK(fdl::read_document(text).has_value());
   }
   screen.ui.activate("command:open-framing");

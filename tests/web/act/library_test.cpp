@@ -27,7 +27,8 @@ void fill_hazel(Screen& screen) {
       {"library:/max_rate", "60"},
       {"library:/modes/0/recordings/0/codecs", "bayer-12-3-1"}};
   for (const auto& [id, text] : texts) {
-    CAPTURE(id);
+    const auto& at_id = id;
+    CAPTURE(at_id);
     CHECK(screen.ui.set(id, text));
   }
 }

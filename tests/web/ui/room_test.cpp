@@ -46,8 +46,8 @@ TEST_CASE("scrolled on, the questions have two thirds of a small phone") {
 TEST_CASE("what stands above gives way by as much as was scrolled, and by no more than it has") {
   for (const auto& [width, height] :
        std::array<std::pair<float, float>, 4>{{{360, 640}, {390, 844}, {768, 1024}, {360, 225}}}) {
-    CAPTURE(height);
     const FrameInput input = screen_of(width, height);
+    CAPTURE(input.height);
     const Layout rest = layout_of(input, 0);
     for (float scrolled = 0; scrolled < 400; scrolled += 7) {
       const Layout now = layout_of(input, scrolled);

@@ -83,7 +83,8 @@ TEST_CASE("aspect ratios are typed as they are written, with their signs on the 
       {"2∶1", "2"},
   }};
   for (const auto& [typed, exact] : kTyped) {
-    CAPTURE(typed);
+    const auto& at_typed = typed;
+    CAPTURE(at_typed);
     CHECK(screen.ui.set(kAspect, typed));
     CHECK(screen.control(kAspect).edit_text == exact);
   }
@@ -99,9 +100,10 @@ TEST_CASE("a keyboard never hides the field that is typed into, and it stays whe
   const std::array<Held, 3> cases = {{{phone(), 336}, {small_phone(), 280}, {on_its_side(), 210}}};
   constexpr std::array<std::string_view, 4> kFields = {kFocal, kAspect, "/store/drive_copies",
                                                        "/run/sensor_rate"};
-  for (const auto& [device, keyboard] : cases) {
+  for (const Held& held : cases) {
+    const auto& [device, keyboard] = held;
     for (const std::string_view id : kFields) {
-      CAPTURE(device.name);
+      CAPTURE(held.device.name);
       CAPTURE(id);
       Screen screen(device);
       screen.settle();

@@ -66,6 +66,32 @@ TEST_CASE("a plan with any one camera of the library carried along fits one QR c
   }
 }
 
+TEST_CASE("a plan too long for a link is told by how much, and no link of it is handed out") {
+  Plan plan;
+  plan.own.codecs.assign(40, library().codecs.front());
+  Dice dice(11);
+  for (std::size_t i = 0; i < plan.own.codecs.size(); ++i) {
+    plan.own.codecs[i].id = "own-" + std::to_string(i);
+    std::string& source = plan.own.codecs[i].source;
+    for (source.clear(); source.size() < 600;) {
+      source += static_cast<char>('!' + dice.below(90));
+    }
+  }
+  CHECK_FALSE(plan_from_link(plan_to_link(plan), library()).has_value());
+  const auto link = plan_to_opening_link(plan);
+  REQUIRE_FALSE(link.has_value());
+  CHECK(link.error().front().value.find(" characters") != std::string::npos);
+  CHECK(link.error().front().accepted ==
+        "at most 16384 characters in a link: hand this plan over as a file");
+  plan.own.codecs.resize(3);
+  REQUIRE(plan_to_opening_link(plan).has_value());
+  CHECK(*plan_to_opening_link(plan) == plan_to_link(plan));
+  plan.own.codecs.assign(200, library().codecs.front());
+  for (Codec& codec : plan.own.codecs) codec.source = std::string(600, 'a');
+  REQUIRE_FALSE(plan_to_opening_link(plan).has_value());
+  CHECK(plan_to_opening_link(plan).error().front().value.find(" bytes") != std::string::npos);
+}
+
 TEST_CASE("random plans come back from their links") {
   constexpr std::uint64_t kSeed = 20261125;
   Dice dice(kSeed);
