@@ -103,7 +103,7 @@ STANDARD = re.compile(r"^[a-z0-9_]+(\.h)?$")
 Part = namedtuple("Part", "folder pure prefixes names")
 GRAPHICS = {"imgui.h", "imgui_internal.h"}
 PARTS = [
-    Part("core", True, ("nlohmann/", "tl/", "fast_float/"), {"qrcodegen.h"}),
+    Part("core", True, ("nlohmann/", "tl/"), {"qrcodegen.h"}),
     Part("web/look", False, ("tl/",), GRAPHICS | {"font_data.h"}),
     Part("web/draw", False, ("tl/",), GRAPHICS | {"qrcodegen.h"}),
     Part("web/ui", False, ("tl/",), GRAPHICS),

@@ -1,8 +1,8 @@
 #include "core/base/number_text.h"
 
-#include <fast_float/fast_float.h>
 #include <cmath>
 #include <cstdio>
+#include <cstdlib>
 
 namespace widegate {
 namespace {
@@ -114,10 +114,12 @@ std::optional<double> parse_decimal(std::string_view text) {
   const std::string_view unsigned_text =
       !text.empty() && text.front() == '-' ? text.substr(1) : text;
   if (unsigned_text.empty() || !is_digit(unsigned_text.front())) return std::nullopt;
-  double value = 0;
-  const auto [end, error] = fast_float::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-  if (!std::isfinite(value)) return std::nullopt;
+  // The C library also reads hexadecimal digits.
+  if (text.find_first_of("xX") != std::string_view::npos) return std::nullopt;
+  const std::string ended(text);
+  char* end = nullptr;
+  const double value = std::strtod(ended.c_str(), &end);
+  if (end != ended.c_str() + ended.size() || !std::isfinite(value)) return std::nullopt;
   return value;
 }
 
