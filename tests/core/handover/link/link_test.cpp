@@ -74,7 +74,7 @@ TEST_CASE("a plan too long for a link is told by how much, and no link of it is 
     plan.own.codecs[i].id = "own-" + std::to_string(i);
     std::string& source = plan.own.codecs[i].source;
     for (source.clear(); source.size() < 600;) {
-      source += static_cast<char>('!' + dice.below(90));
+      source += static_cast<char>(dice.whole('!', 'z'));
     }
   }
   CHECK_FALSE(plan_from_link(plan_to_link(plan), library()).has_value());
@@ -87,7 +87,9 @@ TEST_CASE("a plan too long for a link is told by how much, and no link of it is 
   REQUIRE(plan_to_opening_link(plan).has_value());
   CHECK(*plan_to_opening_link(plan) == plan_to_link(plan));
   plan.own.codecs.assign(200, library().codecs.front());
-  for (Codec& codec : plan.own.codecs) codec.source = std::string(600, 'a');
+  for (std::size_t i = 0; i < plan.own.codecs.size(); ++i) {
+    plan.own.codecs[i].source = std::to_string(i) + std::string(600, 'a');
+  }
   REQUIRE_FALSE(plan_to_opening_link(plan).has_value());
   CHECK(plan_to_opening_link(plan).error().front().value.find(" bytes") != std::string::npos);
 }
