@@ -215,6 +215,8 @@ Report evaluate(const Plan& plan, const Catalogue& catalogue) {
   report.headline = headline(report);
   report.notes = make_notes(plan, report);
   add_given(report, plan, parts);
+  report.camera_invented = is_invented(rows.camera->source);
+  report.lens_invented = rows.lens_set != nullptr && is_invented(rows.lens_set->source);
   return report;
 }
 

@@ -12,16 +12,20 @@ enum class WithFrameSize { rises, falls };
 
 /// One figure and its formula.
 ///
-/// In `formula` a pair in braces, {words|key}, stands for another figure: the words are shown, its
-/// number is put in. Numbers in lists have "#" in their key; a key that begins with "." belongs to
-/// the same object, ".*" is the figure itself. Angles are in degrees. Beside the usual operators
-/// and sqrt, pi, sin, atan, acos, log2, min, max, floor and ceil there are:
-///   quarter(x, y, r)     area of the rectangle from 0,0 to x,y inside a circle of radius r about
-///   0,0,
-///                        negative when exactly one of x and y is;
-///   turn(a, b, x)        roll at which the corner (a, b) first meets a side at distance x; 90 if
-///   never; even_up, even_down   nearest even number not below, not above; if_less(a, b, x, y)  x
-///   when a < b, otherwise y.
+/// In `formula` a key in braces stands for another figure, told by its own name, symbol, or number
+/// with its unit; {key@unit} puts another unit beside its number, where one is counted for another
+/// (a row for each pixel of the height). Constants carry their units: "1000 mm/m". Numbers in lists
+/// have "#" in their key; a key that begins with "." belongs to the same object, ".*" is the figure
+/// itself. Angles are in degrees. A factor in brackets, "[{mode.squeeze}] · ", is left out where it
+/// is one. Beside the usual operators and sqrt, pi, sin, atan, log2, abs, min, max, floor, ceil
+/// there are, all told in words:
+///   round(x), even_up(x), even_down(x)  nearest whole number; nearest even one not below, not
+///                                       above;
+///   if_less(a, b, x, y)                 x when a < b, otherwise y; only the one taken is told;
+///   roll(a, b, x)                       roll at which the corner (a, b) first meets a side at
+///                                       distance x; 90 if never;
+///   shared(left, top, right, bottom, d) area of that rectangle inside the circle of diameter d
+///                                       around 0,0.
 struct FormulaRow {
   std::string_view key;
   std::string_view title;

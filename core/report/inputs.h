@@ -13,4 +13,7 @@ namespace widegate {
 /// @param report  its run and store parts are complete.
 void add_given(Report& report, const Plan& plan, const StoreParts& parts);
 
+/// True when the source of a library's row says that it was invented.
+[[nodiscard]] bool is_invented(std::string_view source);
+
 }  // namespace widegate

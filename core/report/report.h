@@ -129,6 +129,9 @@ struct Report {
   StoreReport store;
   std::optional<FilmReport> film;  ///< Nothing for a digital camera.
   std::vector<Note> notes;
+  std::string currency;          ///< Of every sum of money.
+  bool camera_invented = false;  ///< Its row says so; figures of it then say so too.
+  bool lens_invented = false;
   std::vector<GivenNumber> given;  ///< See inputs.h.
   std::vector<GivenWord> given_words;
 };

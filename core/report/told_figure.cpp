@@ -63,8 +63,10 @@ std::string plain_text(double value, int decimals) {
   constexpr double kGroupFrom = 10'000;
   constexpr double kGroupTo = 9e15;
   const double size = std::abs(value);
-  // A number that would round to nothing shows its first digits.
-  if (size > 0 && size < 0.5 * std::pow(10.0, -decimals)) decimals = decimals_of(value);
+  // A small number shows its first three digits, unless it is the trace of a sum.
+  constexpr double kSmall = 0.1;
+  constexpr double kTrace = 1e-6;
+  if (size < kSmall && size > kTrace) decimals = std::max(decimals, decimals_of(value) - 1);
   if (size >= kGroupFrom && size < kGroupTo) return print_grouped(std::llround(value));
   return short_number(value, decimals);
 }

@@ -1,12 +1,12 @@
-// Show the working: every number of a report has one, and every substituted line, evaluated by an
-// independent evaluator, gives the number that is shown.
+// Show the working: every number of a report has one; every line of it, evaluated with its units by an independent
+// evaluator, gives the number that is shown in the unit that is shown; and a person can read it.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { evaluate } from './working_evaluator.mjs';
+import { dimension, evaluate, same, told } from './working_evaluator.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 // The program may be an interpreter with its arguments (the WASM build under Node).
@@ -56,6 +56,38 @@ function reportNumbers(value, path = '') {
   return keys.flatMap((key) => reportNumbers(value[key], path === '' ? key : `${path}.${key}`));
 }
 
+/** A length on the sensor for each photosite is told as a length, as everywhere in the trade. */
+const PER_PHOTOSITE = { 'mode.pitch_um': { 'µm': 1, photosite: -1 } };
+
+/** A line without its numbers: the same for five digits and for twelve. */
+const skeleton = (line) => line.replaceAll(/\(-([^()]*)\)/g, '$1').replaceAll(/\d{1,3}( \d{3})+(?!\d)|\d+(\.\d+)?(e[-+]?\d+)?/g, '#');
+
+const names = new Map();
+/** The reader's test: no function names but those of school, units on every line, one name a quantity. */
+function check_reading({ key, title, formula, symbols, substituted, parts, source }) {
+  for (const line of [formula, symbols, ...substituted]) {
+    const functions = line.match(/[a-z_0-9₂]+\(/gi) ?? [];
+    for (const name of functions) assert.ok(['arctan(', 'arccos(', 'sin(', 'log₂('].includes(name), `${key}: ${name} in ${line}`);
+    assert.ok(!/[{}_@[\]]|null|nan|undefined/.test(line), `${key}: ${line}`);
+  }
+  for (const line of substituted) {
+    // A factor or a share is a plain number; a line of nothing else says so with × or ∶1, or is a sum of shares.
+    assert.ok(/[°×%∶]|\d [a-zµA-Z]/.test(line) || /^frame\.|share/.test(key), `${key} has no unit: ${line}`);
+    const long = (line.match(/\d+\.\d+/g) ?? []).find((number) => number.replace('.', '').replace(/^0+/, '').length > 6);
+    assert.equal(long, undefined, `${key}: more digits than anybody reads in ${line}`);
+  }
+  assert.equal(substituted.length > 0, formula !== '', key);
+  const here = parts.map((part) => part.name);
+  assert.equal(new Set(here).size, here.length, `${key} calls two quantities alike: ${here.join(', ')}`);
+  for (const part of parts) {
+    const known = names.get(part.key);
+    assert.ok(known === undefined || known === part.name || /minutes|card|film|magazine/i.test(part.name + known), `${part.key} is "${part.name}" and "${known}"`);
+    names.set(part.key, part.name);
+    assert.ok(formula.includes(part.name), `${key}: ${part.name} is not in ${formula}`);
+  }
+  assert.ok(title && source, key);
+}
+
 function checkPlan(args, input) {
   const report = JSON.parse(run(['evaluate', '--json', ...args], input));
   const workings = JSON.parse(run(['why', '--json', ...args], input));
@@ -67,11 +99,15 @@ function checkPlan(args, input) {
     assert.ok(working.title && working.source, `${key} has no words`);
     const shown = working.results.map(Number).sort((a, b) => a - b);
     assert.deepEqual([shown[0], shown.at(-1)], [least, most], `${key} shows another number`);
-    working.substituted.forEach((line, i) => {
-      const value = evaluate(line);
+    check_reading(working);
+    working.exact.forEach((line, i) => {
+      const { value, unit } = evaluate(line);
       const result = Number(working.results[i]);
-      const tolerance = 2e-8 * Math.max(Math.abs(result), 1e-3) + 1e-9;
+      const tolerance = 2e-8 * Math.max(Math.abs(result), 1e-3) + 1e-9 + (working.unit === '°' ? 1e-5 : 0);
       assert.ok(Math.abs(value - result) <= tolerance, `${key}: ${line} gives ${value}, shown ${result}`);
+      const expected = PER_PHOTOSITE[key] ?? dimension(working.unit || '×');
+      assert.ok(same(unit, expected), `${key}: ${line} is ${told(unit)}, shown in ${working.unit}`);
+      assert.equal(skeleton(working.substituted[i]), skeleton(line), `${key} has two forms`);
       ++lines;
     });
   }
@@ -94,6 +130,42 @@ for (const file of plans) {
     assert.ok(checkPlan(['-'], text) > 60);
   });
 }
+
+test('from any working one comes down to what was typed or looked up', () => {
+  const workings = JSON.parse(run(['why', '--json', '-'], '{"widegate_plan": 1}'));
+  const by_key = new Map(workings.map((working) => [working.key, working]));
+  const depth = (key, above = []) => {
+    assert.ok(!above.includes(key), `${key} is made of itself: ${above.join(' < ')}`);
+    const working = by_key.get(key);
+    assert.ok(working, `${key} (in ${above.at(-1)}) has no working`);
+    return 1 + Math.max(0, ...working.parts.map((part) => depth(part.key, [...above, key])));
+  };
+  assert.ok(depth('store.cost') > 4);
+  for (const key of by_key.keys()) depth(key);
+});
+
+test('an invented figure says so, and money has its currency', () => {
+  const why = (key, ...set) => JSON.parse(run(['why', '--json', '-', ...key, ...set], '{"widegate_plan": 1}'));
+  for (const { key, source } of why(['mode.width_photosites', 'cover.image_circle_mm', 'given.drive_price', 'run.flicker.read_out_s'])) {
+    assert.match(source, /invented/, key);
+  }
+  const [cost, price] = why(['store.drive_cost', 'given.drive_price'], '--set', '/store/currency=SEK');
+  assert.equal(cost.unit, 'SEK');
+  assert.match(cost.told[0], /^[\d ]+ SEK$/);
+  assert.match(cost.substituted[0], /drives · \d+ SEK$/);
+  assert.equal(price.unit, 'SEK');
+});
+
+test('a condition is told as the step that was taken', () => {
+  const why = (key, ...set) => JSON.parse(run(['why', '--json', '-', key, ...set.flatMap((each) => ['--set', each])], '{"widegate_plan": 1}'))[0];
+  const plain = why('headline.horizontal_fov_deg');
+  assert.deepEqual([plain.formula, plain.symbols, plain.because], ['2 · arctan(width of the frame line / (2 · focal length))', '2 · arctan(w / (2 · f))', []]);
+  const squeezed = why('headline.horizontal_fov_deg', '/lens/set=wye');
+  assert.deepEqual([squeezed.symbols, squeezed.because], ['2 · arctan(s · w / (2 · f))', ['the lens squeezes 2×']]);
+  assert.match(squeezed.substituted[0], /^2 · arctan\(2× · [\d.]+ mm \/ \(2 · 35 mm\)\)$/);
+  assert.deepEqual(why('frame.width_photosites', '/deliverable/frame_lines/0/protection=1/10').because, ['a share of 0.1 is kept as protection']);
+  assert.deepEqual(why('store.tape_hours', '/store/drive_copies=0').because, ['no copy is on drives: the tape alone sets the pace']);
+});
 
 test('a key that is not a number is refused', () => {
   assert.throws(() => run(['why', '-', 'run.sensor_rate'], '{"widegate_plan": 1}'));

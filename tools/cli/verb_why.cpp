@@ -15,13 +15,22 @@ std::string as_text(const std::vector<Working>& workings) {
   for (const Working& working : workings) {
     text += working.title + "  (" + working.key + ")\n";
     if (!working.formula.empty()) text += "  = " + working.formula + "\n";
+    if (!working.symbols.empty()) text += "  = " + working.symbols + "\n";
     for (const std::string& line : working.substituted) text += "  = " + line + "\n";
-    for (const std::string& result : working.results) {
-      text += "  = " + result + (working.unit.empty() ? "" : " " + working.unit) + "\n";
-    }
+    for (const std::string& told : working.told) text += "  = " + told + "\n";
+    for (const std::string& step : working.because) text += "  because " + step + "\n";
     text += "  " + working.source + "\n\n";
   }
   return text;
+}
+
+nlohmann::ordered_json parts_json(const std::vector<WorkingPart>& parts) {
+  nlohmann::ordered_json list = nlohmann::ordered_json::array();
+  for (const WorkingPart& part : parts) {
+    list.push_back(
+        {{"key", part.key}, {"name", part.name}, {"symbol", part.symbol}, {"value", part.value}});
+  }
+  return list;
 }
 
 std::string as_json(const std::vector<Working>& workings) {
@@ -30,9 +39,14 @@ std::string as_json(const std::vector<Working>& workings) {
     list.push_back({{"key", working.key},
                     {"title", working.title},
                     {"formula", working.formula},
+                    {"symbols", working.symbols},
                     {"substituted", working.substituted},
+                    {"told", working.told},
+                    {"exact", working.exact},
                     {"results", working.results},
                     {"unit", working.unit},
+                    {"because", working.because},
+                    {"parts", parts_json(working.parts)},
                     {"source", working.source}});
   }
   return list.dump(2) + "\n";

@@ -103,10 +103,9 @@ WorkingText working_text(const App& app, std::string_view key) {
   text.title = std::move(working->title);
   text.formula = std::move(working->formula);
   text.numbers = std::move(working->substituted);
-  for (const std::string& each : working->results) {
+  for (const std::string& each : working->told) {
     text.result += (text.result.empty() ? "" : "–") + each;
   }
-  if (!working->unit.empty()) text.result += (working->unit == "°" ? "" : " ") + working->unit;
   text.source = std::move(working->source);
   return text;
 }

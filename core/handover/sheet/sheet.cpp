@@ -327,7 +327,7 @@ void Sheet::working() {
       html.element("td", row.title);
       html.element("td", row.formula);
       html.element("td", row.substituted[i]);
-      html.element("td", row.results[i] + " " + row.unit, {{"class", "n"}});
+      html.element("td", row.told[i], {{"class", "n"}});
       html.close();
     }
   }
