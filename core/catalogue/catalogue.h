@@ -111,7 +111,9 @@ struct Card {
   /// figure, not the number on the box.
   std::int64_t write_bytes_per_s = 0;
   std::int64_t read_bytes_per_s = 0;
-  std::string guarantee;  ///< The class that guarantees it ("VPG400"), or empty: a maker's claim.
+  /// Who vouches for it: a standard's class ("VPG400") or the camera's maker, whose own or approved
+  /// magazine it is; empty: the card's maker says so.
+  std::string guarantee;
   double price = 0;
   friend bool operator==(const Card&, const Card&) = default;
 };

@@ -210,7 +210,8 @@ constexpr std::array kCard = {
         above_low(fraction("/usable_share", "Usable share", "", 0, 1, 10'000, 10'000))),
     field<&Card::write_bytes_per_s>(speed("/write_bytes_per_s", "Sustained write speed")),
     field<&Card::read_bytes_per_s>(speed("/read_bytes_per_s", "Read speed")),
-    field<&Card::guarantee>(FieldSpec{.pointer = "/guarantee", .label = "Speed class", .high = 40}),
+    field<&Card::guarantee>(
+        FieldSpec{.pointer = "/guarantee", .label = "Speed guaranteed by", .high = 40}),
     field<&Card::price>(price()),
 };
 constexpr std::array kLink = {

@@ -146,10 +146,12 @@ std::vector<Patch> squeezes(const RejectedFormat& format) {
   return {set_to(kSqueeze, print_rational(format.rows.recording->desqueeze))};
 }
 
+/// No smaller than the frame line: what is not covered there is dark in the picture.
 std::vector<Patch> smaller_areas(const RejectedFormat& format) {
   const FieldSpec& spec = *find_field(kMustCover)->info;
   std::vector<Patch> settings;
-  for (int area = static_cast<int>(format.plan.choose.must_cover) - 1; area >= 0; --area) {
+  constexpr int kSmallest = static_cast<int>(CoverArea::frame);
+  for (int area = static_cast<int>(format.plan.choose.must_cover) - 1; area >= kSmallest; --area) {
     settings.push_back(
         set_to(kMustCover, std::string(spec.choices[static_cast<std::size_t>(area)].token)));
   }
@@ -211,17 +213,14 @@ std::vector<Patch> deliverables(const RejectedFormat& format) {
   return settings;
 }
 
-/// Commissions by the photosites they ask for, most first; what only the plan asks for stays.
+/// What follows from the deliverable, then none: nobody swaps one commissioner for another.
 std::vector<Patch> commissions(const RejectedFormat& format) {
-  std::vector<std::pair<std::int64_t, std::string>> rows;
-  for (const Commission* row : every_row(format.plan.own.commissions, format.library.commissions)) {
-    Plan with = format.plan;
-    with.commission.id = row->id;
-    rows.emplace_back(-terms_in_force(with, format.library).photosites, row->id);
-  }
-  std::sort(rows.begin(), rows.end());
+  constexpr std::string_view kNone = "none";
+  const std::string& now = format.plan.commission.id;
   std::vector<Patch> settings;
-  for (const auto& row : rows) settings.push_back(set_to(kCommission, row.second));
+  if (!now.empty()) settings.push_back(set_to(kCommission, ""));
+  const bool there = find_row(format.plan.own.commissions, format.library.commissions, kNone);
+  if (there && now != kNone) settings.push_back(set_to(kCommission, std::string(kNone)));
   return settings;
 }
 

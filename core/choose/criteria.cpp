@@ -21,11 +21,15 @@ constexpr double kFullBits = 16;  // a pixel; a sixteenth is nothing
 constexpr double kBitHalvings = 4;
 constexpr double kDataDoublings = 5;  // 32 times the target is nothing
 constexpr double kSpareSpeed = 1.2;
+constexpr double kUsualTargetBits = 8;
 constexpr std::int64_t kUsualFastest = 5;  // project rates
 constexpr double kMosaic = 0.5;
 constexpr double kBinnedMosaic = 0.25;
 constexpr std::int64_t kFewestUsualBits = 8;
 constexpr std::int64_t kBitsOnFilm = 10;
+constexpr Rational kTelevisionRates[] = {Rational(30000, 1001), 50, Rational(60000, 1001), 60};
+constexpr Rational kTelevisionRatesInHd[] = {25, 30};  // larger ones are cinema's and serials' too
+constexpr std::int64_t kHdPixels = std::int64_t{1920} * 1080;
 
 constexpr CriterionInfo kCriteria[] = {{"area", "Sensor area"},
                                        {"pixels", "Pixels"},
@@ -85,15 +89,31 @@ double target_bytes_per_s(const Conditions& conditions) {
   constexpr double kBitsInByte = 8;
   constexpr double kSecondsPerMinute = 60;
   const Plan& plan = *conditions.plan;
-  const double minutes = plan.choose.min_minutes_per_card;
-  const auto usable = usable_bytes(*conditions.card);
-  if (minutes > 0 && usable) {
-    return static_cast<double>(*usable) / (minutes * kSecondsPerMinute);
-  }
+  const double bits = weight_set_row(plan.choose.weights).target_bits;
   const LineRaster& main = conditions.pictures.front();
   const double pixels = main.width_pixels.to_double() * main.height_pixels.to_double();
-  return weight_set_row(plan.choose.weights).target_bits * pixels *
-         plan.run.project_rate.to_double() / kBitsInByte;
+  const double usual = bits * pixels * plan.run.project_rate.to_double() / kBitsInByte;
+  const double minutes = plan.choose.min_minutes_per_card;
+  const auto usable = usable_bytes(*conditions.card);
+  if (minutes <= 0 || !usable) return usual;
+  const double stated = static_cast<double>(*usable) / (minutes * kSecondsPerMinute);
+  return bits < kUsualTargetBits ? std::min(usual, stated) : stated;
+}
+
+bool room_is_asked(const Conditions& conditions) {
+  return conditions.plan->choose.min_room_percent > 0 || conditions.terms.protection > Rational(0);
+}
+
+template <std::size_t N>
+bool is_among(const Rational (&rates)[N], Rational rate) {
+  return std::find(std::begin(rates), std::end(rates), rate) != std::end(rates);
+}
+
+bool is_television(const Plan& plan) {
+  const Rational rate = plan.run.project_rate;
+  const Deliverable& delivered = plan.deliverable;
+  const bool hd = delivered.width_pixels * delivered.height_pixels <= kHdPixels;
+  return is_among(kTelevisionRates, rate) || (hd && is_among(kTelevisionRatesInHd, rate));
 }
 
 }  // namespace
@@ -116,10 +136,13 @@ Wants wants_of(const Conditions& conditions) {
             .to_double();
   }
   wants.target_bytes_per_s = target_bytes_per_s(conditions);
+  if (is_television(plan)) wants.converted_bytes_per_s = wants.target_bytes_per_s;
   return wants;
 }
 
-std::vector<LineMerit> line_merits(const SensorMode& mode, std::span<const FrameReport> frames) {
+std::vector<LineMerit> line_merits(const Conditions& conditions, const SensorMode& mode,
+                                   std::span<const FrameReport> frames) {
+  const bool whole = room_is_asked(conditions);
   const Rational pitch_x = pitch_of(mode.width_mm, mode.width_photosites);
   const Rational pitch_y = pitch_of(mode.height_mm, mode.height_photosites);
   std::vector<LineMerit> merits;
@@ -130,7 +153,10 @@ std::vector<LineMerit> line_merits(const SensorMode& mode, std::span<const Frame
     const double area = exact.ok() ? exact.to_double()
                                    : length_mm(rect.width, pitch_x, frame.width_mm) *
                                          length_mm(rect.height, pitch_y, frame.height_mm);
-    merits.push_back({.area_mm2 = area, .width = rect.width, .height = rect.height});
+    merits.push_back({.area_mm2 = area,
+                      .counted_mm2 = whole ? mode.width_mm * mode.height_mm : area,
+                      .width = rect.width,
+                      .height = rect.height});
   }
   return merits;
 }
@@ -144,9 +170,9 @@ PictureFigures picture_figures(const Conditions& conditions, const FormatRows& f
     const LineRaster& picture = conditions.pictures[i];
     const double pixels = true_pixels(conditions, format, geometry, line);
     const double served = pixels / product(picture.width_pixels, picture.height_pixels);
-    figures.area += clamped(std::log2(line.area_mm2 / kNoArea) / kAreaDoublings);
+    figures.area += clamped(std::log2(line.counted_mm2 / kNoArea) / kAreaDoublings);
     figures.pixels += clamped(std::log2(served / kNoPixels) / kPixelDoublings);
-    figures.area_product *= std::clamp(line.area_mm2, kNoArea, kNoArea * kAreaRange);
+    figures.area_product *= std::clamp(line.counted_mm2, kNoArea, kNoArea * kAreaRange);
     figures.served_product *= std::clamp(served, kNoPixels, kNoPixels * kPixelRange);
     if (i > 0) continue;
     figures.area_mm2 = line.area_mm2;
@@ -179,6 +205,10 @@ double stored_bits_per_pixel(const FormatRows& format, const FormatFigures& figu
                                      static_cast<double>(data.frame_bytes.most)});
   const bool raw = is_sensor_raw(format.codec->facts).value_or(false);
   return (raw ? 16 : 8) * bytes / pixels;
+}
+
+double handled_data(const Wants& wants, const CodecFacts& facts, double bytes_per_s) {
+  return bytes_per_s + (facts.plays_at_once.value_or(true) ? 0 : wants.converted_bytes_per_s);
 }
 
 double speed_share(const Wants& wants, const FormatFigures& figures) {

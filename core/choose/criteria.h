@@ -31,21 +31,29 @@ struct Wants {
   double sensor_rate = 0;
   double full_speed = 0;          ///< Rate at which speed is full.
   double target_bytes_per_s = 0;  ///< Data that is no more than wanted.
+  /// Data that converting for the edit adds; 0 where nobody waits for it. See handled_data().
+  double converted_bytes_per_s = 0;
 };
 
 /// Target: the minutes wanted on a card, or so many bits for each pixel of the main frame line as
-/// it is delivered, at the project rate; see WeightSetRow.
+/// it is delivered, at the project rate; see WeightSetRow. The smaller of both for a set that wants
+/// fewer bits than usual: with it the minutes are a need, no allowance.
 [[nodiscard]] Wants wants_of(const Conditions& conditions);
 
 /// One frame line on a sensor mode, for the shares. Exact fractions turned into doubles at the end,
 /// so that what is equal is equal.
 struct LineMerit {
   double area_mm2 = 0;
-  Rational width;  ///< Photosites.
+  double counted_mm2 = 0;  ///< What the share of area counts: see line_merits().
+  Rational width;          ///< Photosites.
   Rational height;
 };
 
-[[nodiscard]] std::vector<LineMerit> line_merits(const SensorMode& mode,
+/// The share of area counts what is inside the line; where room around it is asked for (by the
+/// plan, or as protection by the commission) the whole mode, for then what lies outside is used.
+/// @source common practice, no source.
+[[nodiscard]] std::vector<LineMerit> line_merits(const Conditions& conditions,
+                                                 const SensorMode& mode,
                                                  std::span<const FrameReport> frames);
 
 /// True pixels of one format, and what they are worth.
@@ -76,7 +84,15 @@ struct PictureFigures {
 [[nodiscard]] double stored_bits_per_pixel(const FormatRows& format, const FormatFigures& figures,
                                            const DataFigures& data);
 
+/// Data a second that have to be dealt with: what is recorded and, at a rate that only television
+/// has (29.97, 50, 59.94, 60; for HD also 25 and 30), the picture codec that has to be made of what
+/// does not play at once, taken as the target; elsewhere there is time for it. What is not known is
+/// taken to play.
+/// @source common practice, no source: such programmes are cut and handed in as pictures.
+[[nodiscard]] double handled_data(const Wants& wants, const CodecFacts& facts, double bytes_per_s);
+
 [[nodiscard]] double speed_share(const Wants& wants, const FormatFigures& figures);
+/// @param bytes_per_s  handled_data().
 [[nodiscard]] double data_share(const Wants& wants, double bytes_per_s);
 
 /// Weighted mean, to nine decimals: rounding in the last places must not decide an order that names

@@ -24,22 +24,14 @@ constexpr Rational kCountTolerance = Rational(101, 100);
 constexpr double kTightCircleMm = 0.3;
 constexpr double kUnnoticedUpscaling = 1.005;
 constexpr double kComfortableHeadroom = 1.2;
+/// What a card only claims it may hold to a third of when it is full and warm.
+/// @source common practice, no source.
+constexpr double kTrustedClaim = 3;
+constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
 constexpr std::int64_t kFewestBits = 10;
-constexpr Rational kMostCompression = 10;
-
-constexpr CautionInfo kCautions[] = {
-    {"other_squeeze", "mode shaped for another squeeze"},
-    {"outside_circle", "mode larger than the image circle"},
-    {"tight_circle", "image circle hardly larger than needed"},
-    {"upscaled", "upscaled in post"},
-    {"slow_card", "card hardly fast enough"},
-    {"few_bits", "under 10 bits"},
-    {"much_compressed", "compressed more than 10:1"},
-    {"binned", "photosites joined"},
-    {"other_view", "view not reached with this lens set"},
-    {"not_known", "something asked for is not known"},
-};
-static_assert(std::size(kCautions) == kCautionCount);
+/// AVC intra class 100, which broadcasters take, comes to 11:1 at 29.97.
+/// @source common practice, no source.
+constexpr Rational kMostCompression = 11;
 
 Finding at_least(double have, double need, double rounding = 0) {
   const bool met = have >= need - rounding;
@@ -137,6 +129,7 @@ void judge_lens(ModeFigures& figures, const Conditions& conditions, const Geomet
   if (area == CoverArea::none || !circle) return;
   const Finding cover = cover_finding(area, *circle, geometry, frames);
   figures.findings.set(Requirement::cover, cover);
+  if (cover.missed()) return;
   const double whole = circle_needed_mm(mode_rect(geometry));
   const bool outside = !circle_covers(*circle, whole);
   if (outside) figures.cautions.add(Caution::outside_circle);
@@ -337,7 +330,11 @@ void judge_data(FormatFigures& figures, const Conditions& conditions, const Form
   if (is_film(*format.camera)) return;
   figures.minutes_per_card = data->minutes_per_card;
   findings.set(Requirement::card_speed, at_least(data->write_headroom, 1));
-  if (data->write_headroom < kComfortableHeadroom) figures.cautions.add(Caution::slow_card);
+  if (data->write_headroom < kComfortableHeadroom) {
+    figures.cautions.add(Caution::slow_card);
+  } else if (conditions.card->guarantee.empty() && data->write_headroom < kTrustedClaim) {
+    figures.cautions.add(Caution::claimed_card);
+  }
   const double wanted = conditions.plan->choose.min_minutes_per_card;
   if (wanted <= 0) return;
   findings.set(Requirement::card_minutes, at_least(data->minutes_per_card.least, wanted));
@@ -363,7 +360,8 @@ Finding chroma_finding(std::optional<Chroma> least, std::optional<Chroma> chroma
 }
 
 void judge_codec(FormatFigures& figures, const Conditions& conditions, const Geometry& geometry,
-                 const CodecFacts& facts, const std::optional<DataFigures>& data) {
+                 const FormatRows& format, const std::optional<DataFigures>& data) {
+  const CodecFacts& facts = format.codec->facts;
   const TermsInForce& terms = conditions.terms;
   Findings& findings = figures.findings;
   if (terms.bit_depth > 0) {
@@ -373,7 +371,10 @@ void judge_codec(FormatFigures& figures, const Conditions& conditions, const Geo
                                              : unknown(need));
   }
   findings.set(Requirement::chroma, chroma_finding(terms.chroma, facts.chroma));
-  findings.set(Requirement::sensor_raw, wish_finding(terms.sensor_raw, is_sensor_raw(facts)));
+  // A scan has no raw of a sensor: what is kept of film is the negative.
+  if (!is_film(*format.camera)) {
+    findings.set(Requirement::sensor_raw, wish_finding(terms.sensor_raw, is_sensor_raw(facts)));
+  }
   findings.set(Requirement::lossless, only_finding(terms.lossless, facts.lossless));
   findings.set(Requirement::intra, only_finding(terms.intra, facts.intra));
   findings.set(Requirement::plays_at_once, only_finding(terms.plays_at_once, facts.plays_at_once));
@@ -414,10 +415,6 @@ std::optional<StreamFigures> stream_figures(const Conditions& conditions, bool o
 }
 
 }  // namespace
-
-const CautionInfo& caution_info(Caution caution) {
-  return kCautions[static_cast<std::size_t>(caution)];
-}
 
 Conditions conditions_of(const Plan& plan, const Catalogue& library) {
   Conditions conditions{
@@ -506,13 +503,17 @@ FormatFigures format_figures(const Conditions& conditions, const ModeFigures& mo
   figures.findings = mode_part.findings;
   Findings& findings = figures.findings;
   judge_raster(findings, conditions.terms, geometry);
+  figures.raster_stretch = raster_stretch(geometry);
+  if (std::abs(figures.raster_stretch - 1) > kShapeTolerance) {
+    figures.cautions.add(Caution::other_shape);
+  }
   judge_scale(figures, conditions, geometry, frames);
   findings.set(Requirement::desqueeze, desqueeze_finding(conditions, recording));
   findings.set(Requirement::desqueeze_wish, desqueeze_wish_finding(conditions, recording));
   findings.set(Requirement::recording_rate,
                rate_finding(recording.max_rate, conditions.plan->run.sensor_rate));
   judge_data(figures, conditions, format, data);
-  judge_codec(figures, conditions, geometry, format.codec->facts, data);
+  judge_codec(figures, conditions, geometry, format, data);
   if (findings.count(Met::not_known) > 0) figures.cautions.add(Caution::not_known);
   const bool on_card = data && !is_film(*format.camera);
   const std::int64_t largest_frame =

@@ -12,6 +12,7 @@
 #include "core/base/span.h"
 #include "core/catalogue/catalogue.h"
 #include "core/catalogue/codec.h"
+#include "core/choose/caution.h"
 #include "core/choose/requirement.h"
 #include "core/commission/terms_in_force.h"
 #include "core/frame/report.h"
@@ -20,44 +21,6 @@
 #include "core/run/report.h"
 
 namespace widegate {
-
-/// What a format is warned of; it then stands below every one that has none of these.
-enum class Caution : std::uint8_t {
-  other_squeeze,    ///< The mode is shaped for another squeeze than the lens's.
-  outside_circle,   ///< The line is inside the circle, the mode is not.
-  tight_circle,     ///< Less than 0.3 mm of the circle to spare: a promise, not a measurement.
-  upscaled,         ///< By more than half a per cent.
-  slow_card,        ///< Under 1.2 times the data rate.
-  few_bits,         ///< Under 10.
-  much_compressed,  ///< More than 10:1.
-  binned,           ///< Photosites joined before they are read.
-  other_view,       ///< No focal length of the set comes within a tenth of the view.
-  not_known,        ///< Something that is asked for is not in the library.
-};
-inline constexpr std::size_t kCautionCount = 10;
-
-/// A set of cautions.
-class Cautions {
- public:
-  void add(Caution caution) { bits_ |= bit(caution); }
-  void add(Cautions other) { bits_ |= other.bits_; }
-  [[nodiscard]] bool has(Caution caution) const { return (bits_ & bit(caution)) != 0; }
-  [[nodiscard]] bool none() const { return bits_ == 0; }
-  friend bool operator==(Cautions, Cautions) = default;
-
- private:
-  static std::uint16_t bit(Caution caution) {
-    return static_cast<std::uint16_t>(1U << static_cast<unsigned>(caution));
-  }
-  std::uint16_t bits_ = 0;
-};
-
-/// Stable key ("upscaled") and words for people ("upscaled in post").
-struct CautionInfo {
-  std::string_view key;
-  std::string_view words;
-};
-[[nodiscard]] const CautionInfo& caution_info(Caution caution);
 
 /// The view that every format is given with the focal length of the set that comes nearest.
 struct WantedView {
@@ -147,6 +110,7 @@ struct FormatFigures {
   std::optional<Span> bytes_per_s;  ///< Nothing when the codec has no frame size here.
   std::optional<Span> minutes_per_card;
   std::optional<double> compression;  ///< Uncompressed bits over stored ones; 1 when lossless.
+  double raster_stretch = 1;          ///< See raster_stretch() of mode_geometry.h.
   Cautions cautions;
   Findings findings;
 };

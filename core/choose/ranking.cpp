@@ -95,7 +95,7 @@ Shares shares_of(const Wants& wants, const FormatRows& rows, const RankedFormat&
   const bool film = rows.camera->medium == Medium::film;
   const double bits = stored_bits_per_pixel(rows, format.figures, data);
   return {format.picture.area, format.picture.pixels, fidelity_share(rows.codec->facts, bits, film),
-          speed_share(wants, format.figures), data_share(wants, format.bytes_per_s)};
+          speed_share(wants, format.figures), data_share(wants, format.handled_bytes_per_s)};
 }
 
 /// Judges and scores the formats one after the other.
@@ -109,7 +109,7 @@ class Judge {
     for (const SensorMode& mode : camera.modes) {
       const auto frames = frames_on(conditions_, mode);
       const ModeFigures mode_part = mode_figures(conditions_, camera, mode, frames);
-      const auto merits = line_merits(mode, frames);
+      const auto merits = line_merits(conditions_, mode, frames);
       for (const Recording& recording : mode.recordings) {
         for (const std::string& id : recording.codecs) {
           const FormatRows rows{&camera, &mode, &recording, &codecs_[id]};
@@ -133,6 +133,7 @@ class Judge {
     format.bytes_per_s =
         bytes.least == bytes.most ? bytes.most : std::sqrt(bytes.least * bytes.most);
     if (!format.accepted) return;
+    format.handled_bytes_per_s = handled_data(wants_, rows.codec->facts, format.bytes_per_s);
     format.shares = shares_of(wants_, rows, format, *data);
     format.score = score_of(wants_, format.shares);
   }
@@ -154,7 +155,7 @@ Merits merits_of(const RankedFormat& format, const Wants& wants) {
       ceiling ? std::min(wants.full_speed, ceiling->to_double()) : wants.full_speed;
   return {format.picture.area_product, format.picture.served_product,
           format.shares[static_cast<std::size_t>(Criterion::fidelity)], speed,
-          -std::max(wants.target_bytes_per_s, format.bytes_per_s)};
+          -std::max(wants.target_bytes_per_s, format.handled_bytes_per_s)};
 }
 
 void mark_pareto_front(std::vector<RankedFormat>& formats, const Wants& wants) {

@@ -20,13 +20,14 @@ struct RankedFormat {
   FormatChoice format;
   FormatFigures figures;
   PictureFigures picture;
-  bool accepted = false;         ///< Misses no requirement.
-  bool as_good = false;          ///< Within 0.01 of the first, and of its class of cautions.
-  bool on_pareto_front = false;  ///< Without caution, and none of these is as good in everything
-                                 ///< and better in one thing.
-  Shares shares{};               ///< 0 to 1; of accepted formats.
-  double score = 0;              ///< Weighted mean of the shares; 0 if rejected.
-  double bytes_per_s = 0;        ///< Middle of the bounds; 0 when not known.
+  bool accepted = false;           ///< Misses no requirement.
+  bool as_good = false;            ///< Within 0.01 of the first, and of its class of cautions.
+  bool on_pareto_front = false;    ///< Without caution, and none of these is as good in everything
+                                   ///< and better in one thing.
+  Shares shares{};                 ///< 0 to 1; of accepted formats.
+  double score = 0;                ///< Weighted mean of the shares; 0 if rejected.
+  double bytes_per_s = 0;          ///< Middle of the bounds; 0 when not known.
+  double handled_bytes_per_s = 0;  ///< See handled_data() of criteria.h; of accepted formats.
 };
 
 /// Which lens every format was given, and why.

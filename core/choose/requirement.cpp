@@ -27,24 +27,31 @@ constexpr auto kRequirements = std::to_array<RequirementInfo>({
      "times", 2, exactly},
     {.requirement = Requirement::desqueeze_wish,
      .key = "desqueeze_wish",
-     .label = "De-squeeze in camera",
+     .label = "De-squeeze",
      .decimals = 0,
      .kind = yes_or_no,
-     .yes = "de-squeezed in camera",
-     .no = "as the lens makes it"},
-    {Requirement::mode_rate, "mode_rate", "Rate of the sensor mode", "fps", "fps", 3, at_least},
-    {Requirement::recording_rate, "recording_rate", "Rate of the recording option", "fps", "fps", 3,
-     at_least},
-    {Requirement::frame_size, "frame_size", "Frame sizes for this raster and rate", "", "", 0,
-     at_least},
+     .yes = "in camera",
+     .no = "in post"},
+    {Requirement::mode_rate, "mode_rate", "Highest rate of the mode", "fps", "fps", 3, at_least},
+    {Requirement::recording_rate, "recording_rate", "Highest rate of the recording option", "fps",
+     "fps", 3, at_least},
+    {.requirement = Requirement::frame_size,
+     .key = "frame_size",
+     .label = "Frame size of the codec",
+     .decimals = 0,
+     .kind = yes_or_no,
+     .yes = "there is one",
+     .no = "none for this raster, rate or card",
+     .one_sense = true},
     {Requirement::card_speed, "card_speed", "Card speed over data rate", "x", "times", 3, at_least},
     {.requirement = Requirement::media,
      .key = "media",
-     .label = "Cards the camera takes",
+     .label = "Card",
      .decimals = 0,
      .kind = yes_or_no,
-     .yes = "this kind",
-     .no = "other kinds"},
+     .yes = "the camera takes it",
+     .no = "of a kind that the camera does not take",
+     .one_sense = true},
     {Requirement::card_minutes, "running_time", "Minutes on a card", "min", "minutes", 2, at_least},
     {Requirement::bit_depth, "bit_depth", "Bit depth", "bit", "bits", 0, at_least},
     {.requirement = Requirement::chroma,
@@ -76,20 +83,21 @@ constexpr auto kRequirements = std::to_array<RequirementInfo>({
      .no = "from its neighbours"},
     {.requirement = Requirement::plays_at_once,
      .key = "plays_at_once",
-     .label = "Plays at once in the edit",
+     .label = "Played in the edit",
      .decimals = 0,
      .kind = yes_or_no,
-     .yes = "plays at once",
-     .no = "to be converted first"},
+     .yes = "at once",
+     .no = "after converting"},
     {.requirement = Requirement::project_rate,
      .key = "project_rate",
      .label = "Project rate",
      .decimals = 0,
      .kind = yes_or_no,
      .yes = "one that the commission allows",
-     .no = "another"},
-    {Requirement::stop, "stop", "Stop of the lens, from", "", "f_number", 2, at_least},
-    {Requirement::focus, "focus", "Distance the lens focuses to, from", "m", "m", 2, at_least},
+     .no = "not one that the commission allows",
+     .one_sense = true},
+    {Requirement::stop, "stop", "Stop no wider than the lens's", "", "f_number", 2, at_least},
+    {Requirement::focus, "focus", "Focus no nearer than the lens's", "m", "m", 2, at_least},
     {Requirement::copies, "copies", "Copies", "", "copies", 0, at_least},
 });
 static_assert(kRequirements.size() == kRequirementCount);
@@ -145,12 +153,19 @@ std::string shown_shortfall(const RequirementInfo& info, double shortfall, int d
 }
 
 /// What is wrong, behind what there is and what is needed.
-std::string gap_text(Requirement requirement, const Finding& finding, int decimals) {
+std::string gap_text(Requirement requirement, const Finding& finding) {
   const RequirementInfo& info = requirement_info(requirement);
   if (info.kind == exactly) return "";
+  const int decimals = telling_decimals(info, finding);
   const std::string gap = shown_shortfall(info, -margin(requirement, finding), decimals);
   if (info.kind == at_most) return "; " + gap + " too much";
   return "; " + gap + (requirement == Requirement::cover ? " short at the corner" : " short");
+}
+
+/// What is to spare, behind what there is and what is needed.
+std::string spare_text(Requirement requirement, const Finding& finding) {
+  const RequirementInfo& info = requirement_info(requirement);
+  return "; " + shown(info, margin(requirement, finding), info.decimals) + " to spare";
 }
 
 }  // namespace
@@ -191,10 +206,36 @@ std::string reason_text(Requirement requirement, const Finding& finding) {
   const RequirementInfo& info = requirement_info(requirement);
   const std::string have = have_text(requirement, finding);
   const std::string need = need_text(requirement, finding);
-  std::string text = std::string(info.label) + ": " + have + ", ";
+  std::string text = std::string(info.label) + ": " + have;
+  if (info.one_sense && finding.met != Met::not_known) return text;
+  text += ", ";
+  if (info.kind == yes_or_no && finding.met != Met::not_known) return text + "not " + need;
   text += info.kind == at_most ? "at most " + need : need + " needed";
   if (finding.met == Met::not_known || is_worded(info)) return text;
-  return text + gap_text(requirement, finding, telling_decimals(info, finding));
+  return text + gap_text(requirement, finding);
+}
+
+std::string finding_text(Requirement requirement, const Finding& finding) {
+  const RequirementInfo& info = requirement_info(requirement);
+  const std::string need = need_text(requirement, finding);
+  if (finding.met == Met::not_known) return "not known: " + need + " is asked for";
+  const std::string text =
+      (finding.missed() ? "missed: " : "met: ") + have_text(requirement, finding);
+  const std::string gap =
+      finding.missed() ? gap_text(requirement, finding) : spare_text(requirement, finding);
+  switch (info.kind) {
+    case at_least:
+      return text + ", at least " + need + gap;
+    case at_most:
+      return text + ", at most " + need + gap;
+    case at_least_in_words:
+      return text + ", at least " + need;
+    case exactly:
+      return text + ", exactly " + need;
+    case yes_or_no:
+      return finding.missed() && !info.one_sense ? text + ", not " + need : text;
+  }
+  return text;
 }
 
 bool all_met(const Findings& findings) { return findings.count(Met::missed) == 0; }

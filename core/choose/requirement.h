@@ -49,6 +49,12 @@ inline constexpr std::size_t kRequirementCount = 28;
   return (requirement >= Requirement::photosites && requirement <= Requirement::push_in);
 }
 
+/// What a commission asks of the recording itself, beside its size.
+[[nodiscard]] constexpr bool is_of_recording(Requirement requirement) {
+  return requirement == Requirement::protection || requirement == Requirement::desqueeze_wish ||
+         (requirement >= Requirement::bit_depth && requirement <= Requirement::project_rate);
+}
+
 /// True for what a plan asks for whatever its format: judged in a report, not in a ranking.
 [[nodiscard]] constexpr bool is_of_the_plan(Requirement requirement) {
   return requirement >= Requirement::stop;
@@ -124,6 +130,7 @@ struct RequirementInfo {
   /// Of yes_or_no: what a format is called that has it, and one that has not. Of words: nothing.
   std::string_view yes = {};
   std::string_view no = {};
+  bool one_sense = false;  ///< Of yes_or_no: only having it can be asked for.
 };
 
 /// The table's row; `kRequirementCount` rows in the order of the enumeration.
@@ -142,6 +149,10 @@ struct RequirementInfo {
 /// "Image circle: 28.20 mm, 31.10 mm needed; 1.45 mm short at the corner", for a finding that is
 /// missed or not known.
 [[nodiscard]] std::string reason_text(Requirement requirement, const Finding& finding);
+
+/// "met: 4.35 x, at least 1.00 x; 3.35 x to spare", "missed: a picture, not raw", "not known: raw
+/// is asked for": a finding that is asked for, told beside the label.
+[[nodiscard]] std::string finding_text(Requirement requirement, const Finding& finding);
 
 /// True when no requirement is missed.
 [[nodiscard]] bool all_met(const Findings& findings);

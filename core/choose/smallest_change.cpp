@@ -331,6 +331,13 @@ void put_own_card(Plan& plan, const Catalogue& catalogue, const Change& change) 
   }
 }
 
+/// What the production changes by itself before what the commissioner has to agree to, and a
+/// commission given up last.
+int consent_needed(Input input) {
+  if (input == Input::commission) return 2;
+  return input >= Input::deliverable && input <= Input::protection_asked ? 1 : 0;
+}
+
 }  // namespace
 
 std::vector<Change> smallest_changes(const Plan& plan, const Catalogue& catalogue,
@@ -353,8 +360,11 @@ std::vector<WayOut> ways_out(const Plan& plan, const Catalogue& catalogue, const
     if (!change) continue;
     if (auto way = way_out(plan, catalogue, *change)) ways.push_back(std::move(*way));
   }
-  std::stable_sort(ways.begin(), ways.end(),
-                   [](const WayOut& a, const WayOut& b) { return a.would_pass > b.would_pass; });
+  std::stable_sort(ways.begin(), ways.end(), [](const WayOut& a, const WayOut& b) {
+    const int consent = consent_needed(a.change.input) - consent_needed(b.change.input);
+    if (consent != 0) return consent < 0;
+    return a.would_pass > b.would_pass;
+  });
   return ways;
 }
 

@@ -22,6 +22,7 @@ constexpr auto kKinds = std::to_array<KindWords>({
     {"drives", "drive"},
     {"tapes", "tape"},
     {"links", "cable or network"},
+    {"commissions", "commission"},
 });
 
 FormNode blank_node(FormPart part) {

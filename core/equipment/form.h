@@ -1,6 +1,7 @@
-// The form in which a person describes equipment of their own from its published sheet: text as it
-// was typed, what is asked for, and the row of the catalogue that comes of it, or what is wrong.
-// Texts and rules only; how it is shown is the front end's, what a row must be catalogue_check's.
+// The form in which a person describes equipment of their own from its published sheet, or a
+// commission from its written requirements: text as it was typed, what is asked for, and the row of
+// the catalogue that comes of it, or what is wrong. Texts and rules only; how it is shown is the
+// front end's, what a row must be catalogue_check's.
 #pragma once
 
 #include <optional>
@@ -15,7 +16,7 @@
 namespace widegate {
 
 /// What a form describes: one row of one list of the catalogue.
-enum class OwnKind { camera, codec, card, lens_set, drive, tape, link };
+enum class OwnKind { camera, codec, card, lens_set, drive, tape, link, commission };
 
 /// Key of the list that a kind belongs to ("cameras"), and its words in the middle of a sentence
 /// ("lens set").

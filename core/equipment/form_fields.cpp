@@ -75,7 +75,7 @@ constexpr auto kCard = std::to_array<FormRow>({
     {"kind", "Kind", "", "Not known"},
     {"capacity_bytes", "Capacity", "GB", "", FormReading::bytes},
     {"write_bytes_per_s", "Sustained write speed", "MB/s", "", FormReading::speed},
-    {"guarantee", "Speed class that guarantees it", "", "not guaranteed"},
+    {"guarantee", "Class or camera maker that guarantees it", "", "not guaranteed"},
     {"read_bytes_per_s", "Read speed", "MB/s", "as it writes", FormReading::speed},
     {"usable_share", "Usable share", "%", "all of it", FormReading::percent, "1"},
     kPrice,
@@ -112,6 +112,29 @@ constexpr auto kLink = std::to_array<FormRow>({
     kName,
     {"payload_bytes_per_s", "Payload", "MB/s", "", FormReading::speed},
     kSource,
+});
+
+constexpr std::string_view kNotAsked = "not asked for";
+constexpr auto kCommission = std::to_array<FormRow>({
+    kName,
+    {"follows_deliverable", "Sizes left empty follow the deliverable", "", "No", FormReading::plain,
+     "false"},
+    {"photosites", "Photosites, at least", "", kNotAsked},
+    {"counted_on", "Where they are counted", "", "Not said: on the sensor mode"},
+    {"recorded_width_pixels", "Width of the file, at least", "px", kNotAsked},
+    {"recorded_height_pixels", "Height of the file, at least", "px", kNotAsked},
+    {"largest_upscaling", "Upscaling, at most", "×", kNotAsked},
+    {"bit_depth", "Bit depth, at least", "bit", kNotAsked},
+    {"chroma", "Chroma, at least", "", "Not asked for"},
+    {"sensor_raw", "Raw of the sensor", "", "Not said: either"},
+    {"compression", "Compression, at most", ": 1", kNotAsked},
+    {"lossless", "Lossless only", "", "Not said: no"},
+    {"intra", "Every frame coded by itself", "", "Not said: no"},
+    {"plays_at_once", "Plays at once in an edit suite", "", "Not said: no"},
+    {"in_camera_desqueeze", "De-squeezed in camera", "", "Not said: either"},
+    {"protection", "Protection, at least", "%", kNotAsked, FormReading::percent},
+    {"rates", "Project rates that are allowed", "fps", "any", FormReading::factors},
+    {"source", "Where it is written", "", "the commissioner's written requirements"},
 });
 
 constexpr auto kWays = std::to_array<ChoiceName>({
@@ -252,6 +275,8 @@ std::span<const FormRow> form_table(FormPart part) {
       return kTape;
     case FormPart::link:
       return kLink;
+    case FormPart::commission:
+      return kCommission;
   }
   return {};
 }
@@ -293,6 +318,9 @@ std::optional<FieldSpec> form_spec(FormPart part, std::string_view key) {
       return spec_in<Tape>(key);
     case FormPart::link:
       return spec_in<Link>(key);
+    case FormPart::commission:
+      if (key == "rates") return table_rate_spec();
+      return spec_in<Commission>(key);
   }
   return std::nullopt;
 }
@@ -331,8 +359,10 @@ std::string form_accepted(FormPart part, const FormRow& row) {
   auto spec = form_spec(part, row.key);
   if (!spec) return {};
   if (row.reading == FormReading::factors) {
-    return "numbers such as 1.4 2, each from " + print_rational(spec->low) + " to " +
-           print_rational(spec->high) + " and not 1";
+    const bool rates = row.key == "rates";
+    return "numbers such as " + std::string(rates ? "24 25 23.976" : "1.4 2") + ", each from " +
+           print_rational(spec->low) + " to " + print_rational(spec->high) +
+           (rates ? "" : " and not 1");
   }
   if (row.reading != FormReading::plain) return amount_words(row, *spec);
   if (spec->kind == FieldKind::choice || spec->kind == FieldKind::flag ||
@@ -391,6 +421,8 @@ FormPart root_part(OwnKind kind) {
       return FormPart::tape;
     case OwnKind::link:
       return FormPart::link;
+    case OwnKind::commission:
+      return FormPart::commission;
   }
   return FormPart::camera;
 }

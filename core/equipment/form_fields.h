@@ -13,7 +13,19 @@
 namespace widegate {
 
 /// A part of a form: the row itself, or what it has several of.
-enum class FormPart { camera, mode, recording, codec, card, lens_set, lens, drive, tape, link };
+enum class FormPart {
+  camera,
+  mode,
+  recording,
+  codec,
+  card,
+  lens_set,
+  lens,
+  drive,
+  tape,
+  link,
+  commission
+};
 
 /// How a text becomes a value.
 enum class FormReading {

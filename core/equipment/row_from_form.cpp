@@ -398,7 +398,7 @@ void point_into_form(Problems& problems, OwnKind kind) {
         problem.pointer.erase(0, form.size() - 1);
       }
     }
-    for (const std::string_view list_of_ids : {"/codecs", "/media", "/extenders"}) {
+    for (const std::string_view list_of_ids : {"/codecs", "/media", "/extenders", "/rates"}) {
       const auto at = problem.pointer.find(std::string(list_of_ids) + "/");
       if (at != std::string::npos) problem.pointer.resize(at + list_of_ids.size());
     }

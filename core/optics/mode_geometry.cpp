@@ -14,6 +14,14 @@ Geometry make_geometry(const SensorMode& mode, const Recording& recording, Ratio
           .in_camera_desqueeze = recording.desqueeze};
 }
 
+double raster_stretch(const Geometry& geometry) {
+  const double recorded = static_cast<double>(geometry.recorded_width_pixels) /
+                          static_cast<double>(geometry.recorded_height_pixels);
+  const double read = static_cast<double>(geometry.width_photosites) /
+                      static_cast<double>(geometry.height_photosites);
+  return recorded / (read * geometry.in_camera_desqueeze.to_double());
+}
+
 RectMm mode_rect(const Geometry& geometry) {
   const double half_width = geometry.width.value / 2;
   const double half_height = geometry.height.value / 2;

@@ -35,6 +35,10 @@ struct Geometry {
 [[nodiscard]] Geometry make_geometry(const SensorMode& mode, const Recording& recording,
                                      Rational squeeze);
 
+/// How much wider the file's picture is than the mode's once the in-camera de-squeeze is taken out:
+/// 1 when the recorded raster has the shape of the mode.
+[[nodiscard]] double raster_stretch(const Geometry& geometry);
+
 /// Length of the diagonal. Not std::hypot: C libraries differ in its last bit, sqrt is exact to the
 /// last bit everywhere, and these lengths cannot overflow.
 [[nodiscard]] inline double diagonal_of(double width, double height) {

@@ -119,7 +119,13 @@ void judge(Report& report, const Plan& plan, const Chosen& rows, const Catalogue
                          .write_headroom = store.write_headroom.least};
   const FormatRows format{rows.camera, rows.mode, rows.recording, rows.codec};
   CommissionReport& commission = report.commission;
-  commission.findings = format_figures(conditions, mode_part, format, report.frames, data).findings;
+  const FormatFigures figures = format_figures(conditions, mode_part, format, report.frames, data);
+  commission.findings = figures.findings;
+  commission.cautions = figures.cautions;
+  commission.compression = figures.compression;
+  commission.raster_stretch = figures.raster_stretch;
+  commission.bit_depth = rows.codec->facts.bit_depth;
+  commission.made_for_squeeze = rows.mode->squeeze.value_or(Rational(0)).to_double();
   commission.format_accepted = all_met(commission.findings);
   add_plan_findings(commission.findings, conditions);
   commission.met = all_met(commission.findings);

@@ -20,7 +20,9 @@ constexpr double kUpscaled = 1.005;
 /// source
 constexpr double kCircleMarginMm = 0.3;
 constexpr double kCopiesNeeded = 2;
-constexpr double kShapeTolerance = 0.01;  // rasters are rounded to whole, often even, pixels
+constexpr double kFewestBits = 10;
+constexpr double kMostCompression = 11;
+constexpr double kTrustedClaim = 3;
 constexpr int kMostDecimals = 9;
 constexpr double kHoursPerDay = 24;
 
@@ -111,6 +113,22 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "The recorded raster has not the shape of the mode: it stretches the picture {have} times "
      "across. If this option crops, enter the cropped area as a mode of its own.",
      ""},
+    {Topic::resolve_other_squeeze, Question::resolve, "resolve.other_squeeze", "times", 2, "",
+     "This mode is shaped for a lens that squeezes {need} times; this one squeezes {have} times, "
+     "so "
+     "much of what is read lies outside the frame line.",
+     ""},
+    {Topic::resolve_binned, Question::resolve, "resolve.binned", "", 0, "",
+     "This mode joins photosites before they are read: less detail, and false patterns on fine "
+     "cloth and roofs. Test it on such a subject.",
+     ""},
+    {Topic::resolve_few_bits, Question::resolve, "resolve.few_bits", "bit", 0, "",
+     "The codec keeps {have} bits; with fewer than {need} a sky shows steps once it is graded.",
+     ""},
+    {Topic::resolve_much_compressed, Question::resolve, "resolve.much_compressed", "times", 1, "",
+     "The codec compresses {have}∶1; beyond {need}∶1 grain and fine detail suffer.", ""},
+    {Topic::resolve_recording, Question::resolve, "resolve.recording", "requirements", 0, "", "",
+     "Of what the commission asks of the recording it misses: {have}. The list says which."},
     {Topic::resolve_written_requirements, Question::resolve, "resolve.written_requirements", "", 0,
      "", "Pixel counts are common practice; the commissioner's written requirements decide.", "",
      true},
@@ -142,8 +160,14 @@ constexpr auto kTopics = std::to_array<TopicRow>({
     {Topic::store_minutes, Question::store, "store.minutes", "min", 1,
      "A card lasts {have} minutes; {need} are wanted.", "",
      "A card lasts {have} minutes; {need} are wanted."},
-    {Topic::store_card_claim, Question::store, "store.card_claim", "", 0, "",
-     "No standard's class guarantees this card's speed; test it full and warm.", ""},
+    {Topic::store_media, Question::store, "store.media", "", 0, "", "",
+     "This camera does not take this kind of card."},
+    {Topic::store_card_claim, Question::store, "store.card_claim", "times", 2, "",
+     "The card is said to write {have} times the data rate, but neither a standard's class nor the "
+     "camera's maker vouches for it; full and warm a card may hold a third. Test it, or have "
+     "{need} "
+     "times.",
+     ""},
     {Topic::store_codec_range, Question::store, "store.codec_range", "", 0,
      "This codec's size follows the picture; plan with the larger figures.", "", ""},
     {Topic::store_day_too_short, Question::store, "store.day_too_short", "h", 1, "",
@@ -166,9 +190,9 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      ""},
     {Topic::commission_missed, Question::choose, "choose.commission", "requirements", 0,
      "Everything that is asked for is met.", "",
-     "{have} of the requirements are missed; the list says which and by how much."},
+     "Requirements missed: {have}. The list says which and by how much."},
     {Topic::commission_unknown, Question::choose, "choose.not_known", "requirements", 0, "",
-     "Of {have} of the requirements the library does not say whether they are met; ask the maker.",
+     "Requirements of which the library does not say whether they are met: {have}. Ask the maker.",
      ""},
     {Topic::store_two_copies, Question::store, "store.two_copies", "", 0, "",
      "Never wipe a card before two verified copies exist in two places.", "", true},
@@ -275,8 +299,10 @@ void note_cover(Notes& notes, const Plan& plan, const Report& report) {
   area(Topic::cover_protected, cover.protected_area, CoverArea::protected_area);
   area(Topic::cover_mode, cover.mode, CoverArea::mode);
   const CoverFigures& needed = area_to_cover(cover, plan.choose.must_cover);
-  notes.caution_if(needed.covered && circle - needed.diagonal_mm < kCircleMarginMm,
-                   Topic::cover_marginal, circle, needed.diagonal_mm);
+  const bool hardly = needed.covered && circle - needed.diagonal_mm < kCircleMarginMm;
+  const CoverFigures& tight = hardly ? needed : cover.mode;
+  notes.caution_if(hardly || report.commission.cautions.has(Caution::tight_circle),
+                   Topic::cover_marginal, circle, tight.diagonal_mm);
 }
 
 /// Stops are compared as they are marked on the lens.
@@ -302,15 +328,20 @@ void note_raster(Notes& notes, const Report& report) {
   }
 }
 
-/// How much wider the file's picture is than the mode's, once its squeeze is taken out: 1 when the
-/// recorded raster has the shape of the mode.
-double raster_stretch(const Report& report) {
-  const ResolveReport& resolve = report.resolve;
-  const double recorded = static_cast<double>(resolve.recorded_width_pixels) /
-                          static_cast<double>(resolve.recorded_height_pixels);
-  const double read = static_cast<double>(report.mode.width_photosites) /
-                      static_cast<double>(report.mode.height_photosites);
-  return recorded / (read * resolve.in_camera_desqueeze);
+void note_recording(Notes& notes, const CommissionReport& commission) {
+  std::size_t missed = 0;
+  for_each_asked(commission.findings, [&](Requirement requirement, const Finding& finding) {
+    missed += finding.missed() && is_of_recording(requirement) ? 1 : 0;
+  });
+  if (missed > 0) {
+    notes.add(Topic::resolve_recording, Severity::fail, static_cast<double>(missed));
+  }
+  const Cautions& cautions = commission.cautions;
+  notes.caution_if(cautions.has(Caution::binned), Topic::resolve_binned);
+  notes.caution_if(cautions.has(Caution::few_bits), Topic::resolve_few_bits,
+                   static_cast<double>(commission.bit_depth.value_or(0)), kFewestBits);
+  notes.caution_if(cautions.has(Caution::much_compressed), Topic::resolve_much_compressed,
+                   commission.compression.value_or(0), kMostCompression);
 }
 
 void note_resolve(Notes& notes, const Report& report) {
@@ -332,9 +363,12 @@ void note_resolve(Notes& notes, const Report& report) {
                     Topic::resolve_scan, report.film->frame_picture_pixels,
                     resolve.frame_photosites);
   }
-  const double stretch = raster_stretch(report);
-  notes.caution_if(std::abs(stretch - 1) > kShapeTolerance, Topic::resolve_raster_shape, stretch,
-                   1);
+  const CommissionReport& commission = report.commission;
+  notes.caution_if(commission.cautions.has(Caution::other_squeeze), Topic::resolve_other_squeeze,
+                   report.mode.squeeze, commission.made_for_squeeze);
+  notes.caution_if(commission.cautions.has(Caution::other_shape), Topic::resolve_raster_shape,
+                   commission.raster_stretch, 1);
+  note_recording(notes, commission);
   notes.caution_if(resolve.mandate.required > 0, Topic::resolve_written_requirements);
 }
 
@@ -388,7 +422,12 @@ void note_copies(Notes& notes, const Plan& plan, const StoreReport& store) {
 }
 
 /// What a card must do for this format; film meets none.
-void note_card(Notes& notes, const Plan& plan, const StoreReport& store) {
+void note_card(Notes& notes, const Plan& plan, const Report& report) {
+  const StoreReport& store = report.store;
+  const CommissionReport& commission = report.commission;
+  if (commission.findings.missed(Requirement::media)) {
+    notes.add(Topic::store_media, Severity::fail);
+  }
   const double headroom = store.write_headroom.least;
   const auto cards = static_cast<double>(store.cards_in_rotation.most);
   const Severity severity = headroom < kHeadroomNeeded    ? Severity::fail
@@ -401,14 +440,15 @@ void note_card(Notes& notes, const Plan& plan, const StoreReport& store) {
     const double have = store.minutes_per_card.least;
     notes.add(Topic::store_minutes, have < wanted ? Severity::fail : Severity::ok, have, wanted);
   }
-  notes.caution_if(!store.card_guaranteed, Topic::store_card_claim);
+  notes.caution_if(commission.cautions.has(Caution::claimed_card), Topic::store_card_claim,
+                   headroom, kTrustedClaim);
   notes.add(Topic::store_rotation, store.rotation_sustainable ? Severity::ok : Severity::fail,
             cards, cards);
 }
 
 void note_store(Notes& notes, const Plan& plan, const Report& report) {
   const StoreReport& store = report.store;
-  if (!store.no_cards) note_card(notes, plan, store);
+  if (!store.no_cards) note_card(notes, plan, report);
   notes.remark_if(!store.bytes_per_frame.exact(), Topic::store_codec_range);
   note_day(notes, plan, store);
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);

@@ -104,6 +104,12 @@ enum class Topic {
   store_upload,
   commission_missed,
   commission_unknown,
+  resolve_other_squeeze,
+  resolve_binned,
+  resolve_few_bits,
+  resolve_much_compressed,
+  resolve_recording,
+  store_media,
 };
 
 /// One verdict. have, need are in `unit` ("" for none).

@@ -386,6 +386,9 @@ void visit_commission(const Report& report, Visitor& v) {
   v.text("name", commission.name);
   v.flag("format_accepted", commission.format_accepted);
   v.flag("met", commission.met);
+  v.begin_list("cautions");
+  for_each_caution(commission.cautions, [&v](Caution each) { v.text("", caution_info(each).key); });
+  v.end_list();
   v.begin_list("requirements");
   for_each_asked(commission.findings, [&](Requirement requirement, const Finding& finding) {
     visit_requirement(report, requirement, finding, v);

@@ -87,6 +87,17 @@ std::string resolve_words(const ResolveReport& resolve) {
   return text;
 }
 
+/// The first requirement that is missed, of those of the recording or of all; empty for none.
+std::string first_missed(const CommissionReport& commission, bool of_recording) {
+  std::string text;
+  for_each_asked(commission.findings, [&](Requirement requirement, const Finding& finding) {
+    if (!finding.missed() || !text.empty()) return;
+    if (of_recording && !is_of_recording(requirement)) return;
+    text = reason_text(requirement, finding);
+  });
+  return text;
+}
+
 std::string resolve_fault(const Report& report, const Note& note) {
   const ResolveReport& resolve = report.resolve;
   if (note.topic == Topic::resolve_upscaled) {
@@ -95,6 +106,18 @@ std::string resolve_fault(const Report& report, const Note& note) {
   if (note.topic == Topic::resolve_squeeze_mismatch) {
     return "The camera's de-squeeze does not fit the lens";
   }
+  if (note.topic == Topic::resolve_other_squeeze) {
+    return "The mode is shaped for a lens of another squeeze";
+  }
+  if (note.topic == Topic::resolve_binned) return resolve_words(resolve) + ", photosites joined";
+  if (note.topic == Topic::resolve_few_bits) {
+    return "Only " + short_number(note.have, 0) + " bits are kept";
+  }
+  if (note.topic == Topic::resolve_much_compressed) {
+    return "Compressed " + short_number(note.have, 1) + "∶1";
+  }
+  if (note.topic == Topic::resolve_recording) return first_missed(report.commission, true);
+  if (note.topic == Topic::resolve_raster_shape) return "The file has not the shape of the mode";
   if (note.topic == Topic::resolve_raster) {
     return print_grouped(resolve.recorded_width_pixels) + " × " +
            print_grouped(resolve.recorded_height_pixels) + " recorded, less than is required";
@@ -180,8 +203,9 @@ std::string store_fault(const Report& report, const Note& note) {
   if (note.topic == Topic::store_rotation) return "Copying cannot keep up with shooting";
   if (note.topic == Topic::store_verification) return "Copies are not verified";
   if (note.topic == Topic::store_card_claim) {
-    return store_words(report) + "; no class guarantees the card's speed";
+    return store_words(report) + "; the card's speed is only claimed";
   }
+  if (note.topic == Topic::store_media) return "The camera does not take this kind of card";
   return store_words(report) + "; sizes follow the picture";
 }
 
@@ -189,7 +213,11 @@ std::string fault(const Report& report, Question question, const Note& note) {
   switch (question) {
     case Question::frame:
       if (note.topic == Topic::frame_push_in) {
-        return "Room to push in by " + short_number(note.have, 1) + " %; " +
+        return "Push-in of " + short_number(note.have, 1) + " % without upscaling; " +
+               short_number(note.need, 1) + " % is wanted";
+      }
+      if (note.topic == Topic::frame_room) {
+        return short_number(note.have, 1) + " % of room around the frame line; " +
                short_number(note.need, 1) + " % is wanted";
       }
       return "A frame line is held back by the mode's edge";
@@ -229,36 +257,40 @@ std::string praise(const Report& report, Question question) {
   return {};
 }
 
-const Note* find_note(const Report& report, Topic topic, Severity severity) {
+/// What a person should still know of a format that misses nothing.
+Verdict passing_verdict(const Report& report) {
+  const Cautions& cautions = report.commission.cautions;
+  if (!cautions.none()) {
+    return {Severity::caution,
+            "Meets every requirement, with a caution: " + caution_words(cautions)};
+  }
+  if (!report.cover.known) {
+    return {Severity::ok,
+            "Meets every requirement that can be checked; the image circle is not known"};
+  }
+  return {Severity::ok, "Meets every requirement"};
+}
+
+/// Something of the plan that fails and is no requirement of a format: lights, copying.
+const Note* other_failure(const Report& report) {
   for (const Note& note : report.notes) {
-    if (note.topic == topic && note.severity == severity) return &note;
+    if (note.severity == Severity::fail && note.topic != Topic::commission_missed) return &note;
   }
   return nullptr;
 }
 
-/// What a person should still know of a format that fails nothing.
-std::string passing_words(const Report& report) {
-  if (!report.cover.known) {
-    return "This format meets every requirement that can be checked; the image circle is unknown";
-  }
-  std::string words = "This format meets every requirement";
-  const Note* upscaled = find_note(report, Topic::resolve_upscaled, Severity::caution);
-  if (upscaled == nullptr) return words;
-  return words + "; its picture is upscaled " + short_number(upscaled->have, 2) + " times";
-}
-
-/// Failures of the plan over all questions: what would reject its format.
+/// The format against all that is asked for, then what else of the plan fails.
 Verdict choose_verdict(const Report& report) {
-  std::vector<const Note*> failures;
-  for (const Note& note : report.notes) {
-    if (note.severity == Severity::fail) failures.push_back(&note);
+  const std::size_t missed = report.commission.findings.count(Met::missed);
+  const std::string first = first_missed(report.commission, false);
+  if (missed == 1) return {Severity::fail, "Misses one requirement. " + first};
+  if (missed > 1) {
+    return {Severity::fail, "Misses " + std::to_string(missed) + " requirements. First, " + first};
   }
-  if (failures.empty()) return {Severity::ok, passing_words(report)};
-  const Note& first = *failures.front();
-  const std::string what = fault(report, topic_question(first.topic), first);
-  if (failures.size() == 1) return {Severity::fail, "Fails one requirement: " + what};
-  return {Severity::fail,
-          "Fails " + std::to_string(failures.size()) + " requirements, first: " + what};
+  const Note* other = other_failure(report);
+  if (other == nullptr) return passing_verdict(report);
+  return {Severity::fail, "The format meets every requirement, the plan fails: " +
+                              fault(report, topic_question(other->topic), *other)};
 }
 
 }  // namespace

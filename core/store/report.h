@@ -27,7 +27,7 @@ struct StoreReport {
   Span bytes_per_s;
   Span bytes_per_minute;
   bool no_cards = false;         ///< Film: what a card takes means nothing.
-  bool card_guaranteed = false;  ///< A standard's class guarantees the card's speed.
+  bool card_guaranteed = false;  ///< A standard's class or the camera's maker does.
   std::int64_t usable_card_bytes = 0;
   ByteRange frames_per_card;  ///< Whole frames; a count, not bytes.
   Span minutes_per_card;

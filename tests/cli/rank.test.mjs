@@ -31,7 +31,7 @@ test("accepted formats are listed best first, rejected ones with reasons and cha
   assert.match(accepted, /^ {7}3 {3}\S+ \/ \S+ \/ \S+ \/ \S+$/m);
   assert.doesNotMatch(accepted, /^ {7}4 {3}/m);
   const rejected = rank("--rejected", "--limit", "40", "--set", "/run/sensor_rate=200").out;
-  assert.match(rejected, /fails {2}Rate of the sensor mode: [\d.]+ fps, 200\.000 fps needed; [\d.]+ fps/);
+  assert.match(rejected, /fails {2}Highest rate of the mode: [\d.]+ fps, 200\.000 fps needed; [\d.]+ fps/);
   assert.match(rejected, /change Sensor rate: [\d.]+ fps instead of 200 fps/);
 });
 

@@ -68,10 +68,9 @@ std::string ids_text(const FormatChoice& format) {
 }
 
 void add_cautions(TextTable& table, Cautions cautions) {
-  for (std::size_t i = 0; i < kCautionCount; ++i) {
-    const auto caution = static_cast<Caution>(i);
-    if (cautions.has(caution)) table.marked("  caution", caution_info(caution).words);
-  }
+  for_each_caution(cautions, [&table](Caution caution) {
+    table.marked("  caution", caution_info(caution).words);
+  });
 }
 
 void add_reasons(TextTable& table, const RankedFormat& format, const std::vector<Change>& changes) {
@@ -85,12 +84,6 @@ void add_reasons(TextTable& table, const RankedFormat& format, const std::vector
 
 std::string counted(std::size_t formats) {
   return print_grouped(static_cast<std::int64_t>(formats));
-}
-
-std::size_t as_good_as_first(const Ranking& ranking) {
-  return static_cast<std::size_t>(
-      std::count_if(ranking.formats.begin(), ranking.formats.end(),
-                    [](const RankedFormat& format) { return format.as_good; }));
 }
 
 /// What binds when nothing passes, and what would let something pass.
@@ -111,7 +104,11 @@ void add_binding(TextTable& table, const Ranking& ranking, std::span<const WayOu
   }
 }
 
-bool is_asked_for(const FieldInfo& field) {
+/// The weights of a named set are not the plan's.
+bool is_asked_for(const Plan& plan, const FieldInfo& field) {
+  if (field.pointer.starts_with("/choose/weight_") && plan.choose.weights != WeightSet::own) {
+    return false;
+  }
   return field.pointer.starts_with("/choose/") || field.pointer.starts_with("/commission/") ||
          field.pointer == "/run/sensor_rate";
 }
@@ -132,49 +129,25 @@ std::string value_in_words(const Plan& plan, const FieldInfo& field) {
   return (count ? print_grouped(number->num()) : text) + unit;
 }
 
-std::string_view lens_words(LensGiven given) {
-  constexpr std::string_view kWords[] = {
-      "at the same view: each with the nearest focal length of the set",
-      "with the same lens",
-      "with the same lens: only one camera is considered",
-      "with the same lens: it is not of a set, or its circle is your own",
-      "with the same lens: the plan's camera is not considered",
-      "with the same lens: it does not cover the plan's own format"};
-  return kWords[static_cast<std::size_t>(given)];
-}
-
-void add_question(TextTable& table, const Plan& plan, const Ranking& ranking) {
-  const std::size_t considered = ranking.formats.size();
-  table.paragraph(counted(considered) + " formats: " + counted(ranking.accepted) + " accepted, " +
-                  counted(considered - ranking.accepted) + " rejected");
-  if (ranking.accepted > 0 && ranking.without_caution == 0) {
-    table.paragraph("Every format that is accepted carries a caution.");
-  }
+void add_question(TextTable& table, const Plan& plan) {
   table.section("Asked for");
   for (const FieldInfo& field : plan_fields()) {
-    if (!is_asked_for(field)) continue;
+    if (!is_asked_for(plan, field)) continue;
     const std::string words = value_in_words(plan, field);
     if (!words.empty()) table.row(field.label, words);
-  }
-  table.row("Compared", lens_words(ranking.lens_given));
-  if (!ranking.cover_known) {
-    table.row("Image circle", "not known: cover rejects nothing. Ask the maker or test the lens.");
   }
 }
 
 }  // namespace
 
 std::string ranking_table(const Plan& plan, const Ranking& ranking,
-                          std::span<const RankedFormat> shown,
+                          std::span<const std::string> above, std::span<const RankedFormat> shown,
                           std::span<const std::vector<Change>> changes,
                           std::span<const WayOut> ways) {
   TextTable table;
-  add_question(table, plan, ranking);
+  for (const std::string& line : above) table.paragraph(line);
+  add_question(table, plan);
   if (ranking.accepted == 0) add_binding(table, ranking, ways);
-  if (as_good_as_first(ranking) > 1) {
-    table.paragraph("The first " + counted(as_good_as_first(ranking)) +
-                    " are equally good: their scores are within 0.01.");
-  }
   if (!shown.empty()) {
     table.section(shown.front().accepted ? "Accepted, best first" : "Rejected");
     add_figure_heads(table);

@@ -5,6 +5,7 @@
 #include "core/base/number_text.h"
 #include "core/handover/sheet/sheet_text.h"
 #include "core/report/notes.h"
+#include "core/report/requirement_lines.h"
 #include "tools/cli/text_table.h"
 
 namespace widegate::cli {
@@ -154,17 +155,7 @@ std::string photosites_text(const MandateFigures& mandate) {
 void add_commission(TextTable& table, const Report& report) {
   table.section("Asked for");
   table.row("Commission", report.commission.name);
-  for_each_asked(report.commission.findings, [&](Requirement requirement, const Finding& finding) {
-    const RequirementInfo& info = requirement_info(requirement);
-    const bool several = report.frames.size() > 1 && info.of_a_line;
-    const std::string line = several ? " (" + report.frames[finding.line].name + ")" : "";
-    const char* met = finding.met == Met::met      ? "met: "
-                      : finding.met == Met::missed ? "MISSED: "
-                                                   : "not known: ";
-    const char* need = info.kind == RequirementKind::at_most ? ", at most " : ", asked for ";
-    table.row(std::string(info.label) + line,
-              met + have_text(requirement, finding) + need + need_text(requirement, finding));
-  });
+  for (const RequirementLine& line : requirement_lines(report)) table.row(line.label, line.text);
 }
 
 void add_resolve(TextTable& table, const ResolveReport& resolve) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/choose/ranking.h"
+#include "core/choose/ranking_words.h"
 #include "core/choose/smallest_change.h"
 #include "core/handover/json/ranking_json.h"
 #include "core/handover/table/ranking_csv.h"
@@ -59,8 +60,10 @@ std::string text_of(const Options& options, const LoadedPlan& loaded, const Rank
   std::vector<std::vector<Change>> changes;
   if (!options.json || options.changes) changes = changes_of(loaded, shown);
   const auto ways = ways_out(loaded.plan, loaded.library, ranking);
-  if (options.json) return ranking_to_json(loaded.plan, ranking, shown, changes, ways) + "\n";
-  return ranking_table(loaded.plan, ranking, shown, changes, ways);
+  const auto above = words_above_ranking(loaded.plan, loaded.library, ranking);
+  if (options.json)
+    return ranking_to_json(loaded.plan, ranking, above, shown, changes, ways) + "\n";
+  return ranking_table(loaded.plan, ranking, above, shown, changes, ways);
 }
 
 void add_options(Command& command, Options& options) {

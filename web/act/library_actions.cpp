@@ -103,6 +103,15 @@ void keep_form(Desk& desk) {
   keep_rows(desk, merged_library(kept, *row, OnDifference::replace), std::move(message));
 }
 
+void new_commission(Desk& desk) {
+  LibraryState& library = desk.library();
+  library.form = blank_form(OwnKind::commission);
+  library.opened = {};
+  library.tried = false;
+  ++library.revision;
+  desk.state.jump = "library";
+}
+
 void cancel_form(Desk& desk) { close_form(desk.library()); }
 
 void take_out(Desk& desk) {
@@ -191,6 +200,7 @@ struct ActionRow {
 constexpr auto kActions = std::to_array<ActionRow>({
     {"library:keep", keep_form},
     {"library:cancel", cancel_form},
+    {kNewCommission, new_commission},
     {"library:take-out", take_out},
     {"library:put-back", put_back},
     {"library:use", use_last},

@@ -25,11 +25,8 @@ constexpr auto kKinds = std::to_array<KindRow>({
     {OwnKind::drive, "/store/drive"},
     {OwnKind::tape, "/store/tape"},
     {OwnKind::link, "/store/link"},
+    {OwnKind::commission, "/commission/id"},
 });
-
-constexpr auto kAddable =
-    std::to_array<OwnKind>({OwnKind::camera, OwnKind::codec, OwnKind::card, OwnKind::lens_set,
-                            OwnKind::drive, OwnKind::tape, OwnKind::link});
 
 std::string with_capital(std::string_view words) {
   std::string text(words);
@@ -52,8 +49,8 @@ Control action(std::string_view id, std::string label) {
 
 /// What one row of a list is: "Camera".
 std::string list_words(std::string_view list) {
-  for (const OwnKind kind : kAddable) {
-    if (own_list(kind) == list) return with_capital(own_words(kind));
+  for (const KindRow& row : kKinds) {
+    if (own_list(row.kind) == list) return with_capital(own_words(row.kind));
   }
   return std::string(list);
 }
@@ -67,8 +64,9 @@ Control new_control() {
   Control control = named("library:new", ControlKind::choice, "Add");
   control.value_text = "Choose what to add";
   control.choices.push_back({"", "Choose what to add", ""});
-  for (const OwnKind kind : kAddable) {
-    control.choices.push_back({std::string(own_list(kind)), with_capital(own_words(kind)), ""});
+  for (const KindRow& row : kKinds) {
+    const std::string list(own_list(row.kind));
+    control.choices.push_back({list, with_capital(own_words(row.kind)), ""});
   }
   return control;
 }

@@ -14,6 +14,8 @@
 namespace widegate {
 
 inline constexpr std::string_view kLibraryPrefix = "library:";
+/// Opens the form of a commission; stands where the commission is chosen.
+inline constexpr std::string_view kNewCommission = "library:commission";
 
 /// What the rows of a list of the catalogue are ("cameras"); nothing for any other text.
 [[nodiscard]] std::optional<OwnKind> kind_of_list(std::string_view list);

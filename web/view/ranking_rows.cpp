@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/choose/binding.h"
+#include "core/choose/ranking_words.h"
 #include "core/choose/requirement.h"
 #include "core/report/figure_text.h"
 
@@ -26,17 +27,6 @@ std::string scale_words(double scale) {
   return "pixel for pixel";
 }
 
-std::string caution_words(const Cautions& cautions) {
-  std::string text;
-  for (std::size_t i = 0; i < kCautionCount; ++i) {
-    const auto caution = static_cast<Caution>(i);
-    if (!cautions.has(caution)) continue;
-    text += text.empty() ? ". Caution: " : ", ";
-    text += caution_info(caution).words;
-  }
-  return text;
-}
-
 std::string figure_words(const RankedFormat& format) {
   const FormatFigures& figures = format.figures;
   std::string text = std::to_string(figures.recorded_width_pixels) + " × " +
@@ -49,7 +39,8 @@ std::string figure_words(const RankedFormat& format) {
   if (figures.minutes_per_card) {
     text += " · " + span_words(*figures.minutes_per_card, 0) + " min on a card";
   }
-  return text + caution_words(figures.cautions);
+  if (figures.cautions.none()) return text;
+  return text + ". Caution: " + caution_words(figures.cautions);
 }
 
 std::string reason_words(const FormatFigures& figures) {
@@ -180,35 +171,13 @@ ListedFormats listed_formats(const App& app, const Ranking& ranking, const Panel
   return listed;
 }
 
-std::string_view lens_words(LensGiven given) {
-  switch (given) {
-    case LensGiven::same_view:
-      return "Each has the focal length of the set that comes nearest to your view.";
-    case LensGiven::same_lens:
-    case LensGiven::one_camera:
-    case LensGiven::no_set:
-      return "Each has the plan's lens.";
-    case LensGiven::camera_left_out:
-      return "Each has the plan's lens: the plan's camera is not among them, so there is no view "
-             "to match.";
-    case LensGiven::not_covered:
-      return "Each has the plan's lens: it does not cover the plan's own format, so there is no "
-             "view to match.";
+/// The sentences above the list as one paragraph.
+std::string lead_words(const App& app, const Ranking& ranking) {
+  std::string text;
+  for (const std::string& line : words_above_ranking(app.plan(), app.library(), ranking)) {
+    text += (text.empty() ? "" : " ") + line;
   }
-  return {};
-}
-
-std::string lead_words(const Ranking& ranking) {
-  std::string text = std::to_string(ranking.accepted) + " of " +
-                     std::to_string(ranking.formats.size()) + " formats pass.";
-  if (ranking.accepted == 0) return text;
-  if (ranking.without_caution == 0) text += " Every one of them carries a caution.";
-  const auto as_good = std::count_if(ranking.formats.begin(), ranking.formats.end(),
-                                     [](const RankedFormat& each) { return each.as_good; });
-  if (as_good > 1) {
-    text += " The first " + std::to_string(as_good) + " are equally good: take what you can get.";
-  }
-  return text.append(" ").append(lens_words(ranking.lens_given));
+  return text;
 }
 
 std::vector<std::string> binding_words(const Ranking& ranking) {
@@ -239,7 +208,7 @@ RankingRows ranking_rows(const App& app, const PanelState& state) {
   const Ranking ranking = rank(app.plan(), app.library());
   result.accepted = ranking.accepted;
   result.total = ranking.formats.size();
-  result.lead = lead_words(ranking);
+  result.lead = lead_words(app, ranking);
   for (const RankedFormat& ranked : ranking.formats) {
     result.on_front += ranked.on_pareto_front ? 1 : 0;
   }

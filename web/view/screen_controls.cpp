@@ -127,6 +127,8 @@ constexpr auto kButtons = std::to_array<ButtonRow>({
     {kUndo, "plan", "Undo", [](const Source& s) { return s.app.can_undo(); }},
     {kRedo, "plan", "Redo", [](const Source& s) { return s.app.can_redo(); }},
     {kStartAfresh, "plan", "Start afresh", [](const Source& s) { return s.app.plan() != Plan{}; }},
+    {kNewCommission, "resolve", "Write down a commission of your own",
+     [](const Source& s) { return s.state.rest == RestOfProgram::here; }},
     {kCopyLink, "handover", "Copy the link", always},
     {kShareLink, "handover", "Share the link", always},
     {kShowQr, "handover", "Show the QR code", always},

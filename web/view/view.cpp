@@ -8,6 +8,7 @@
 #include "core/base/number_text.h"
 #include "core/report/figure_text.h"
 #include "core/report/notes.h"
+#include "core/report/requirement_lines.h"
 #include "core/report/verdict.h"
 #include "core/report/working.h"
 #include "web/view/delivery.h"
@@ -33,6 +34,13 @@ std::string severity_word(Severity severity) {
       return "Fails: ";
   }
   return {};
+}
+
+/// What is asked of the plan's own format, line by line.
+void add_requirements(Section& section, const Report& report) {
+  for (const RequirementLine& line : requirement_lines(report)) {
+    section.notes.push_back(severity_word(line.severity) + line.label + " " + line.text);
+  }
 }
 
 /// What the device does with what it is given, while that is not as it should be.
@@ -69,6 +77,7 @@ Section make_section(const App& app, const Panel& panel, const PanelState& state
     if (topic_question(note.topic) != panel.topic || topic_standing(note.topic)) continue;
     section.notes.push_back(severity_word(note.severity) + note_text(note));
   }
+  if (panel.topic == Question::choose) add_requirements(section, app.report());
   return section;
 }
 

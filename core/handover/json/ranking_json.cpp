@@ -53,10 +53,8 @@ Json findings_json(const Plan& plan, const Findings& findings) {
 
 Json cautions_json(Cautions cautions) {
   Json list = Json::array();
-  for (std::size_t i = 0; i < kCautionCount; ++i) {
-    const auto caution = static_cast<Caution>(i);
-    if (cautions.has(caution)) list.push_back(caution_info(caution).key);
-  }
+  for_each_caution(cautions,
+                   [&list](Caution caution) { list.push_back(caution_info(caution).key); });
   return list;
 }
 
@@ -161,10 +159,13 @@ std::string_view lens_given_key(LensGiven given) {
 }
 
 std::string ranking_to_json(const Plan& plan, const Ranking& ranking,
-                            std::span<const RankedFormat> shown,
+                            std::span<const std::string> above, std::span<const RankedFormat> shown,
                             std::span<const std::vector<Change>> changes,
                             std::span<const WayOut> ways) {
   std::string text = header_text(ranking);
+  std::vector<std::string> sentences;
+  for (const std::string& line : above) sentences.push_back(dumped(line));
+  text += list_text("above", sentences);
   if (ranking.accepted == 0) {
     std::vector<std::string> rows;
     for (const Binding& binding : what_binds(ranking.formats)) {

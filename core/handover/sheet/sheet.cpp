@@ -12,6 +12,7 @@
 #include "core/handover/sheet/sheet_style.h"
 #include "core/handover/sheet/sheet_text.h"
 #include "core/report/notes.h"
+#include "core/report/requirement_lines.h"
 #include "core/report/working.h"
 
 namespace widegate {
@@ -43,6 +44,7 @@ class Sheet {
   void cover();
   void view();
   void storage();
+  void requirements();
   void cautions();
   void foot(const std::string& address, const std::optional<QrCode>& qr);
   void working();
@@ -88,6 +90,7 @@ class Sheet {
   void lens_table(const CoverReport& cover);
   void lens_summary(const CoverReport& cover);
   void note(const Note& note);
+  void requirement(const RequirementLine& line);
 
   const Source& source_;
   double height_mm_ = 0;
@@ -220,8 +223,9 @@ void Sheet::view() {
   const Report& report = source_.report;
   heading("View and pixels");
   begin_facts();
-  fact("Field of view of the mode", print_fixed(report.see.horizontal_fov_deg, 1) + "° × " +
-                                        print_fixed(report.see.vertical_fov_deg, 1) + "°");
+  fact("Field of view of the frame line",
+       print_fixed(report.headline.horizontal_fov_deg, 1) + "° × " +
+           print_fixed(report.headline.vertical_fov_deg, 1) + "°");
   fact("In the frame line at " + print_number(report.see.focus_m) + " m",
        print_fixed(report.see.width_at_focus_m, 2) + " × " +
            with_unit(report.see.height_at_focus_m, 2, "m"));
@@ -272,6 +276,33 @@ void Sheet::note(const Note& note) {
   html.open("li", {{"class", severity_key(note.severity)}});
   html.raw(fails ? kFailMark : kCautionMark);
   html.element("span", text);
+  html.close();
+  count_lines(text.size() + 2, kSheetRowMm - 0.4);
+}
+
+/// What is missed or not known comes with its figures, what is met by name: the page is one.
+void Sheet::requirements() {
+  heading("Asked for: " + source_.report.commission.name);
+  std::string met;
+  for (const RequirementLine& line : requirement_lines(source_.report)) {
+    if (line.severity != Severity::ok) {
+      requirement(line);
+    } else {
+      met += (met.empty() ? "Met: " : ", ") + line.label;
+    }
+  }
+  if (met.empty()) return;
+  html.element("p", met + ".");
+  count_lines(met.size(), kSheetRowMm - 0.4);
+}
+
+void Sheet::requirement(const RequirementLine& line) {
+  const std::string text = line.label + " " + line.text;
+  html.open("ul");
+  html.open("li", {{"class", severity_key(line.severity)}});
+  html.raw(line.severity == Severity::fail ? kFailMark : kCautionMark);
+  html.element("span", text);
+  html.close();
   html.close();
   count_lines(text.size() + 2, kSheetRowMm - 0.4);
 }
@@ -357,6 +388,7 @@ std::string body_of(Sheet& sheet, const Source& source, const SheetOptions& opti
   html.open("section");
   sheet.picture();
   sheet.storage();
+  sheet.requirements();
   sheet.cautions();
   html.close();
   room.letters_mm = kSheetTitleMm + std::max(left, sheet.take_height());

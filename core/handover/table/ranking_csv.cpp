@@ -60,12 +60,10 @@ void add_span(CsvWriter& csv, const std::optional<Span>& span, double scale) {
 
 std::string caution_keys(Cautions cautions) {
   std::string keys;
-  for (std::size_t i = 0; i < kCautionCount; ++i) {
-    const auto caution = static_cast<Caution>(i);
-    if (!cautions.has(caution)) continue;
+  for_each_caution(cautions, [&keys](Caution caution) {
     if (!keys.empty()) keys += ' ';
     keys += caution_info(caution).key;
-  }
+  });
   return keys;
 }
 

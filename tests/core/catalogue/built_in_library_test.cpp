@@ -458,7 +458,7 @@ TEST_CASE("film runs as handbooks say: frames a foot, feet a minute at 24") {
 TEST_CASE("cards of a class carry the standard's guarantee, not the number on the box") {
   for (const Card& card : library().cards) {
     CAPTURE(card.id);
-    if (card.guarantee.empty()) continue;
+    if (card.guarantee.empty() || card.guarantee == "approved by the camera's maker") continue;
     const std::string digits = card.guarantee.substr(card.guarantee.find_first_of("0123456789"));
     CHECK(card.write_bytes_per_s == std::stoll(digits) * 1'000'000);
     CHECK(card.name.find(card.guarantee) != std::string::npos);

@@ -1,9 +1,10 @@
 // The judgement: shares worked out beforehand by another program, and the laws that advice keeps.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdlib>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -11,7 +12,9 @@
 #include "core/choose/ranking.h"
 #include "core/plan/plan_fields.h"
 #include "core/report/evaluate.h"
+#include "core/report/notes.h"
 #include "tests/core/support/random_plans.h"
+#include "tests/core/support/rounds.h"
 
 namespace widegate {
 namespace {
@@ -182,14 +185,40 @@ TEST_CASE("formats that are as good as the first are few, and stand together") {
   }
 }
 
-/// How many random plans: WIDEGATE_ROUNDS, else 10,000 with WIDEGATE_LONG_TESTS, else a few.
+/// How many random plans: as WIDEGATE_ROUNDS asks, and no more than 10,000.
 int rounds() {
-  if (const char* asked = std::getenv("WIDEGATE_ROUNDS")) return std::atoi(asked);
-#ifdef NDEBUG
-  return std::getenv("WIDEGATE_LONG_TESTS") != nullptr ? 10'000 : 300;
-#else
-  return 30;
-#endif
+  constexpr int kMost = 10'000;
+  return std::min(testing::rounds(300, 30), kMost);
+}
+
+/// What a report tells of the format itself: its pixels, cover, rates and card.
+bool is_of_the_format(Topic topic, const Plan& plan) {
+  constexpr Topic kOfCover[] = {Topic::cover_frame, Topic::cover_protected, Topic::cover_mode,
+                                Topic::cover_marginal};
+  constexpr Topic kOthers[] = {Topic::frame_push_in,         Topic::frame_room,
+                               Topic::resolve_mandate,       Topic::resolve_raster,
+                               Topic::resolve_raster_shape,  Topic::resolve_upscaled,
+                               Topic::resolve_binned,        Topic::resolve_squeeze_mismatch,
+                               Topic::resolve_other_squeeze, Topic::resolve_few_bits,
+                               Topic::resolve_recording,     Topic::resolve_much_compressed,
+                               Topic::run_rate_ceiling,      Topic::store_write_headroom,
+                               Topic::store_minutes,         Topic::store_media,
+                               Topic::store_card_claim};
+  const auto is_in = [topic](std::span<const Topic> topics) {
+    return std::find(topics.begin(), topics.end(), topic) != topics.end();
+  };
+  return is_in(kOthers) || (plan.choose.must_cover != CoverArea::none && is_in(kOfCover));
+}
+
+/// The report fails nothing of a format that is ranked, and warns of nothing that the ranking does
+/// not.
+void check_notes(const Plan& plan, const RankedFormat& first, const Report& report) {
+  for (const Note& note : report.notes) {
+    if (!is_of_the_format(note.topic, plan)) continue;
+    CAPTURE(topic_key(note.topic));
+    CHECK(note.severity != Severity::fail);
+    if (first.figures.cautions.none()) CHECK(note.severity == Severity::ok);
+  }
 }
 
 void check_first(const Plan& plan, const Ranking& ranking) {
@@ -198,6 +227,7 @@ void check_first(const Plan& plan, const Ranking& ranking) {
   const Report report = evaluate(with_format(plan, first), library());
   REQUIRE(report.problems.empty());
   CHECK(report.commission.format_accepted);
+  check_notes(plan, first, report);
   if (ranking.without_caution > 0) CHECK(first.figures.cautions.none());
   const Finding upscaling = report.commission.findings[Requirement::upscaling];
   if (upscaling.asked()) CHECK(upscaling.have <= upscaling.need * (1 + 1e-9));

@@ -419,6 +419,9 @@ void check_row_against_report(const RankedFormat& row, const Report& report) {
     CAPTURE(requirement_info(requirement).key);
     CHECK(found(row, requirement) == report.commission.findings[requirement]);
   }
+  Cautions cautions = report.commission.cautions;  // which knows no other view than the plan's
+  if (row.figures.cautions.has(Caution::other_view)) cautions.add(Caution::other_view);
+  CHECK(row.figures.cautions == cautions);
   CHECK(row.picture.photosites == doctest::Approx(report.resolve.frame_photosites));
   CHECK(row.figures.upscaling.scale == doctest::Approx(report.resolve.nominal_scale));
   CHECK(row.figures.bytes_per_s == report.store.bytes_per_s);

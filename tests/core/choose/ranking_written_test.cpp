@@ -43,8 +43,9 @@ TEST_CASE("the ranking as JSON holds every figure with its unit, and changes whe
   for (const RankedFormat& row : ranking.formats) {
     changes.push_back(smallest_changes(with_mandate(), two_cameras(), row.format));
   }
+  const std::vector<std::string> above = {"One \"line\"."};
   const Json json =
-      Json::parse(ranking_to_json(with_mandate(), ranking, ranking.formats, changes, {}));
+      Json::parse(ranking_to_json(with_mandate(), ranking, above, ranking.formats, changes, {}));
   CHECK(json["considered"] == 2);
   CHECK(json["accepted"] == 1);
   CHECK(json["rejected"] == 1);
@@ -103,7 +104,7 @@ TEST_CASE("a range is written as one, what does not exist as null") {
   Plan plan = small_plan();
   plan.format.codec = "range";
   const Ranking ranking = rank(plan, catalogue);
-  const Json json = Json::parse(ranking_to_json(plan, ranking, ranking.formats, {}, {}));
+  const Json json = Json::parse(ranking_to_json(plan, ranking, {}, ranking.formats, {}, {}));
   CHECK(json["formats"][0]["data_rate_megabits_per_s"]["least"] == 1728);
   CHECK(json["formats"][0]["data_rate_megabits_per_s"]["most"] == 3456);
   CHECK(json["formats"][1]["data_rate_megabits_per_s"].is_null());
@@ -112,7 +113,7 @@ TEST_CASE("a range is written as one, what does not exist as null") {
 }
 
 TEST_CASE("an empty ranking is still a document") {
-  const Json json = Json::parse(ranking_to_json(Plan{}, {}, {}, {}, {}));
+  const Json json = Json::parse(ranking_to_json(Plan{}, {}, {}, {}, {}, {}));
   CHECK(json["formats"].empty());
 }
 
@@ -175,21 +176,52 @@ TEST_CASE("a reason says what there is, what is needed and how much is short, ne
        "Photosites: 2 346 202, 8 294 400 needed; 5 948 198 short"},
       {Requirement::upscaling, 1.98, 1.12, "Upscaling: 1.980 x, at most 1.120 x; 0.860 x too much"},
       {Requirement::chroma, 0, 1, "Chroma: 4:2:0, 4:2:2 needed"},
-      {Requirement::sensor_raw, 0, 1, "Raw of the sensor: a picture, raw needed"},
+      {Requirement::sensor_raw, 0, 1, "Raw of the sensor: a picture, not raw"},
       {Requirement::desqueeze, 2, 1,
        "De-squeeze in camera by the lens's squeeze: 2.00 x, 1.00 x needed"},
       {Requirement::card_speed, 0.7961, 1,
        "Card speed over data rate: 0.796 x, 1.000 x needed; 0.204 x short"},
       {Requirement::card_speed, 0.99996, 1,
        "Card speed over data rate: 0.99996 x, 1.00000 x needed; 0.00004 x short"},
-      {Requirement::frame_size, 0, 1, "Frame sizes for this raster and rate: 0, 1 needed; 1 short"},
+      {Requirement::frame_size, 0, 1,
+       "Frame size of the codec: none for this raster, rate or card"},
+      {Requirement::media, 0, 1, "Card: of a kind that the camera does not take"},
+      {Requirement::plays_at_once, 0, 1, "Played in the edit: after converting, not at once"},
       {Requirement::mode_rate, 50, 60,
-       "Rate of the sensor mode: 50.000 fps, 60.000 fps needed; 10.000 fps short"},
+       "Highest rate of the mode: 50.000 fps, 60.000 fps needed; 10.000 fps short"},
   };
   for (const Row& row : kRows) {
     const Finding finding{.have = row.have, .need = row.need, .met = Met::missed};
     CHECK(reason_text(row.requirement, finding) == row.text);
   }
+}
+
+TEST_CASE("a requirement is told with what there is and what is asked for") {
+  struct Row {
+    Requirement requirement;
+    Finding finding;
+    const char* text;
+  };
+  const Row rows[] = {
+      {Requirement::card_speed,
+       {.have = 4.3547, .need = 1, .met = Met::met},
+       "met: 4.355 x, at least 1.000 x; 3.355 x to spare"},
+      {Requirement::upscaling,
+       {.have = 1.98, .need = 1.12, .met = Met::missed},
+       "missed: 1.980 x, at most 1.120 x; 0.860 x too much"},
+      {Requirement::desqueeze,
+       {.have = 2, .need = 2, .met = Met::met},
+       "met: 2.00 x, exactly 2.00 x"},
+      {Requirement::chroma, {.have = 1, .need = 1, .met = Met::met}, "met: 4:2:2, at least 4:2:2"},
+      {Requirement::media, {.have = 1, .need = 1, .met = Met::met}, "met: the camera takes it"},
+      {Requirement::sensor_raw,
+       {.have = 0, .need = 1, .met = Met::missed},
+       "missed: a picture, not raw"},
+      {Requirement::lossless,
+       {.need = 1, .met = Met::not_known},
+       "not known: lossless is asked for"},
+  };
+  for (const Row& row : rows) CHECK(finding_text(row.requirement, row.finding) == row.text);
 }
 
 TEST_CASE("the sign of a margin is the verdict, even where doubles cannot tell") {

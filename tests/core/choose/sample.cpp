@@ -37,9 +37,9 @@ constexpr std::string_view kEverythingButCameras = R"({
      "packed": {"block_pixels": 2, "block_bytes": 3}}],
   "cards": [
     {"id": "card", "name": "Card", "source": "invented", "capacity_bytes": 500000000000,
-     "write_bytes_per_s": 600000000, "read_bytes_per_s": 900000000},
+     "write_bytes_per_s": 600000000, "read_bytes_per_s": 900000000, "guarantee": "class 600"},
     {"id": "quick", "name": "Quick card", "source": "invented", "capacity_bytes": 1000000000000,
-     "write_bytes_per_s": 1200000000, "read_bytes_per_s": 900000000}],
+     "write_bytes_per_s": 1200000000, "read_bytes_per_s": 900000000, "guarantee": "class 1200"}],
   "links": [
     {"id": "link", "name": "Link", "source": "invented", "payload_bytes_per_s": 1000000000}],
   "drives": [

@@ -69,7 +69,6 @@ TEST_CASE(
   CHECK(changes_by_hand(plan, small_catalogue()) ==
         lines({"Image circle: 26.84 mm instead of 26 mm",
                "Focal length of this lens set: 35 mm instead of 25 mm",
-               "Area the lens must cover: Nothing instead of Frame line",
                "Protection: 0.032 instead of 0"}));
   plan.lens.focal_mm = 35;
   plan.lens.set = "wide";

@@ -60,6 +60,7 @@ Catalogue with_plain_texts(Catalogue own) {
   plain(own.drives);
   plain(own.tapes);
   plain(own.links);
+  plain(own.commissions);
   own.cards.front().guarantee = "VPG400";
   return own;
 }
@@ -395,7 +396,7 @@ TEST_CASE("modes and recording options are added and taken out, and never below 
 }
 
 TEST_CASE("every input and press of a form does something, and only they") {
-  for (int kind = 0; kind <= static_cast<int>(OwnKind::link); ++kind) {
+  for (int kind = 0; kind <= static_cast<int>(OwnKind::commission); ++kind) {
     OwnForm form = blank_form(static_cast<OwnKind>(kind));
     for (const FormItem& item : form_items(form, library())) {
       CAPTURE(item.pointer);
@@ -412,6 +413,46 @@ TEST_CASE("every input and press of a form does something, and only they") {
     form.root.texts.pop_back();
     CHECK_FALSE(row_from_form(form, library()).has_value());
   }
+}
+
+TEST_CASE("a commission from its written requirements, one answer at a time") {
+  OwnForm form = blank_form(OwnKind::commission);
+  CHECK(problem_at(form, "/name") == "nothing | a text of 1 to 80 letters");
+  form = filled(OwnKind::commission, {{"/name", "Estuary"},
+                                      {"/photosites", "8 294 400"},
+                                      {"/recorded_width_pixels", "3840"},
+                                      {"/recorded_height_pixels", "2160"},
+                                      {"/largest_upscaling", "1.05"},
+                                      {"/bit_depth", "10"},
+                                      {"/chroma", "4:2:2"},
+                                      {"/sensor_raw", "refused"},
+                                      {"/intra", "true"},
+                                      {"/protection", "5"},
+                                      {"/rates", "23.976 25"}});
+  const auto made = row_from_form(form, library());
+  REQUIRE_MESSAGE(made.has_value(), to_line(made.error().front()));
+  const Commission& row = made->commissions.front();
+  CHECK(row.id == "estuary");
+  CHECK(row.source == "the commissioner's written requirements");
+  CHECK_FALSE(row.follows_deliverable);
+  CHECK(row.terms.photosites == 8'294'400);
+  CHECK(row.terms.largest_upscaling == Rational(21, 20));
+  CHECK(row.terms.chroma == Chroma::c422);
+  CHECK(row.terms.sensor_raw == Wish::refused);
+  CHECK(row.terms.protection == Rational(1, 20));
+  CHECK_FALSE(row.terms.compression.has_value());
+  CHECK(row.rates == std::vector<Rational>{Rational(24000, 1001), 25});
+  Plan plan;
+  plan.own = *made;
+  plan.commission.id = "estuary";
+  plan.run.project_rate = plan.run.sensor_rate = 25;
+  const Report report = evaluate(plan, library());
+  REQUIRE(report.problems.empty());
+  CHECK(report.commission.name == "Estuary");
+  CHECK(report.commission.findings.missed(Requirement::sensor_raw));
+  CHECK_FALSE(report.commission.findings.missed(Requirement::project_rate));
+  CHECK(problem_at(filled(OwnKind::commission, {{"/name", "E"}, {"/rates", "24 none"}}), "/rates")
+            .starts_with("\"24 none\" | numbers such as 24 25 23.976"));
 }
 
 TEST_CASE("a row opened in a form and closed again is the same row") {
@@ -443,6 +484,9 @@ TEST_CASE("a row opened in a form and closed again is the same row") {
     CHECK(form.has_value() == typed);
     if (typed) CHECK(same_again(library(), OwnKind::codec, codec.id).codecs.front() == codec);
   }
+  for (const Commission& row : library().commissions) {
+    CHECK(same_again(library(), OwnKind::commission, row.id).commissions.front() == row);
+  }
   CHECK_FALSE(form_of_row(library(), OwnKind::camera, "elm").has_value());
   const auto copy = row_from_form(
       as_new_form(*form_of_row(library(), OwnKind::card, "express-b-512")), library());
@@ -459,7 +503,8 @@ TEST_CASE("random rows come back from their forms, and random texts never crash"
   for (int i = 0; i < 2000; ++i) {
     const Catalogue own = with_plain_texts(testing::random_library(dice));
     const Catalogue all = merged_catalogue(library(), own);
-    for (const OwnKind kind : {OwnKind::card, OwnKind::drive, OwnKind::tape, OwnKind::link}) {
+    for (const OwnKind kind :
+         {OwnKind::card, OwnKind::drive, OwnKind::tape, OwnKind::link, OwnKind::commission}) {
       const auto form = form_of_row(own, kind, "own-" + std::string(own_words(kind)));
       if (!form) continue;
       const auto again = row_from_form(*form, own);
@@ -469,7 +514,7 @@ TEST_CASE("random rows come back from their forms, and random texts never crash"
         ++came_back;
       }
     }
-    OwnForm form = blank_form(static_cast<OwnKind>(dice.whole(0, 6)));
+    OwnForm form = blank_form(static_cast<OwnKind>(dice.whole(0, 7)));
     for (int change = 0; change < 30; ++change) {
       const auto items = form_items(form, all);
       const FormItem item = dice.pick(items);

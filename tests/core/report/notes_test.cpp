@@ -41,7 +41,6 @@ Report sound_report() {
   report.run.flicker.nearest_safe_shutters = {
       {.angle_deg = Rational(864, 5), .exact_deg = Rational(864, 5), .time_s = Rational(1, 50)}};
   report.store.write_headroom = {2, 2};
-  report.store.card_guaranteed = true;
   report.store.copies = 3;
   report.store.cards_in_rotation = {.least = 3, .most = 4};
   return report;
@@ -205,18 +204,62 @@ TEST_CASE("Squeeze left in the file, taken out, or taken out twice") {
 }
 
 TEST_CASE("A recorded raster of another shape than its mode stretches the picture") {
-  Report report = sound_report();  // 4000 x 3000 read
-  report.resolve.recorded_height_pixels = 2250;
+  Report report = sound_report();
+  CHECK(notes_with(Topic::resolve_raster_shape, Plan{}, report).empty());
+  report.commission.cautions.add(Caution::other_shape);
+  report.commission.raster_stretch = 4.0 / 3;
   const Note note = note_about(Topic::resolve_raster_shape, Plan{}, report);
   CHECK(note.severity == Severity::caution);
-  CHECK(note.have == doctest::Approx(4.0 / 3).epsilon(1e-12));
-  // The same raster is right when a squeeze of 4/3 was taken out, or when rounded to whole pixels.
-  report.resolve.in_camera_desqueeze = 4.0 / 3;
-  CHECK(notes_with(Topic::resolve_raster_shape, Plan{}, report).empty());
-  report.resolve.in_camera_desqueeze = 1;
-  report.resolve.recorded_width_pixels = 2048;
-  report.resolve.recorded_height_pixels = 1538;
-  CHECK(notes_with(Topic::resolve_raster_shape, Plan{}, report).empty());
+  CHECK(note.have == 4.0 / 3);
+}
+
+TEST_CASE("What a ranking warns of is a caution of the report") {
+  struct Row {
+    Caution caution;
+    Topic topic;
+    const char* text;
+  };
+  constexpr Row kRows[] = {
+      {Caution::other_squeeze, Topic::resolve_other_squeeze,
+       "This mode is shaped for a lens that squeezes 1.50 times; this one squeezes 2.00 times, so "
+       "much of what is read lies outside the frame line."},
+      {Caution::few_bits, Topic::resolve_few_bits,
+       "The codec keeps 8 bits; with fewer than 10 a sky shows steps once it is graded."},
+      {Caution::much_compressed, Topic::resolve_much_compressed,
+       "The codec compresses 22.2∶1; beyond 11.0∶1 grain and fine detail suffer."},
+      {Caution::binned, Topic::resolve_binned,
+       "This mode joins photosites before they are read: less detail, and false patterns on fine "
+       "cloth and roofs. Test it on such a subject."},
+      {Caution::claimed_card, Topic::store_card_claim,
+       "The card is said to write 2.00 times the data rate, but neither a standard's class nor the "
+       "camera's maker vouches for it; full and warm a card may hold a third. Test it, or have "
+       "3.00 times."},
+  };
+  for (const Row& row : kRows) {
+    Report report = sound_report();
+    CHECK(notes_with(row.topic, Plan{}, report).empty());
+    report.commission.cautions.add(row.caution);
+    report.commission.bit_depth = 8;
+    report.commission.compression = 22.2;
+    report.commission.made_for_squeeze = 1.5;
+    report.mode.squeeze = 2;
+    const Note note = note_about(row.topic, Plan{}, report);
+    CHECK(note.severity == Severity::caution);
+    CHECK(note_text(note) == row.text);
+  }
+}
+
+TEST_CASE("A card that cannot be put in, and a recording that is not what was asked for") {
+  Report report = sound_report();
+  CHECK(notes_with(Topic::store_media, Plan{}, report).empty());
+  report.commission.findings.set(Requirement::media, {.need = 1, .met = Met::missed});
+  CHECK(note_about(Topic::store_media, Plan{}, report).severity == Severity::fail);
+  CHECK(notes_with(Topic::resolve_recording, Plan{}, report).empty());
+  report.commission.findings.set(Requirement::chroma, {.need = 1, .met = Met::missed});
+  report.commission.findings.set(Requirement::bit_depth, {.need = 10, .met = Met::missed});
+  const Note note = note_about(Topic::resolve_recording, Plan{}, report);
+  CHECK(note.severity == Severity::fail);
+  CHECK(note.have == 2);
 }
 
 TEST_CASE("Lights: fine, better at another angle, bands, no angle at all") {
@@ -283,7 +326,7 @@ TEST_CASE("Film meets no card, and its scan is told by what holds picture") {
   Report report = sound_report();
   report.store.no_cards = true;
   report.store.write_headroom = {0, 0};
-  report.store.card_guaranteed = false;
+  report.commission.cautions.add(Caution::claimed_card);
   report.resolve.frame_photosites = 9e6;
   report.film = FilmReport{};
   report.film->frame_picture_pixels = 8e6;
@@ -346,9 +389,6 @@ TEST_CASE("Cards: rotation, claims, ranges and verification") {
         "4 cards for each camera always leave one ready.");
   report.store.rotation_sustainable = false;
   CHECK(note_about(Topic::store_rotation, Plan{}, report).severity == Severity::fail);
-  CHECK(notes_with(Topic::store_card_claim, Plan{}, report).empty());
-  report.store.card_guaranteed = false;
-  CHECK(notes_with(Topic::store_card_claim, Plan{}, report).size() == 1);
   CHECK(notes_with(Topic::store_codec_range, Plan{}, report).empty());
   report.store.bytes_per_frame = {.least = 1, .most = 2};
   CHECK(notes_with(Topic::store_codec_range, Plan{}, report).size() == 1);
@@ -410,7 +450,12 @@ std::vector<Report> varied_reports() {
   bad.store.copies = 1;
   bad.store.write_headroom = {0.8, 0.8};
   bad.store.rotation_sustainable = false;
-  bad.store.card_guaranteed = false;
+  for (std::size_t i = 0; i < kCautionCount; ++i) {
+    bad.commission.cautions.add(static_cast<Caution>(i));
+  }
+  for (const Requirement requirement : {Requirement::media, Requirement::chroma}) {
+    bad.commission.findings.set(requirement, {.need = 1, .met = Met::missed});
+  }
   bad.store.bytes_per_frame = {.least = 1, .most = 2};
   bad.store.recorded_hours_per_day = 30;
   reports[2] = bad;

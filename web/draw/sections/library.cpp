@@ -68,7 +68,7 @@ void draw_library(DrawContext& context) {
 Panel library_panel() {
   return {.id = "library",
           .title = "Your own equipment",
-          .question = "What is on the truck and not in the lists?",
+          .question = "What is on the truck, or asked for, and not in the lists?",
           .has_verdict = false,
           .draw_first = draw_library,
           .comes_later = true};

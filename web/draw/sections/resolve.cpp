@@ -1,6 +1,7 @@
 // Resolve: photosites behind the frame line, the commission, resampling.
 #include <array>
 
+#include "web/view/library_controls.h"
 #include "web/view/sections.h"
 
 namespace widegate {
@@ -24,11 +25,13 @@ Panel resolve_panel() {
       {"/commission/protection", true},
       {"/commission/film_pixels_per_mm", true},
   });
+  static constexpr auto kExtra = std::to_array<std::string_view>({kNewCommission});
   return {.id = "resolve",
           .title = "Resolve",
           .question = "Is it enough pixels?",
           .topic = Question::resolve,
-          .fields = kFields};
+          .fields = kFields,
+          .extra_controls = kExtra};
 }
 
 }  // namespace widegate
