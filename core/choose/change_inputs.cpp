@@ -128,11 +128,16 @@ std::vector<Patch> focal_lengths(const RejectedFormat& format) {
   return settings;
 }
 
+/// Sets of another squeeze make another picture: only where it is the squeeze that fails.
 std::vector<Patch> lens_sets(const RejectedFormat& format) {
   const LensChoice& lens = format.plan.lens;
+  const bool any_squeeze = format.findings.missed(Requirement::desqueeze) ||
+                           format.findings.missed(Requirement::desqueeze_wish);
+  const Rational squeeze = lens_squeeze(lens, set_of(format.plan, format.library));
   auto sets = every_row(format.plan.own.lens_sets, format.library.lens_sets);
   std::erase_if(sets, [&](const LensSet* set) {
-    return set->id == lens.set || circle_at(*set, lens.focal_mm).interpolated;
+    return set->id == lens.set || circle_at(*set, lens.focal_mm).interpolated ||
+           (!any_squeeze && set->squeeze != squeeze);
   });
   sort_by(sets, [&](const LensSet* set) {
     return std::tuple(circle_at(*set, lens.focal_mm).diameter_mm, std::string_view(set->id));

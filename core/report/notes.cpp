@@ -88,9 +88,9 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "A front anamorphic lens of {have} times has two depths of field; the one down the height is "
      "used here, the one across stands beside it. A rear anamorphic has only the first.",
      "", ""},
-    {Topic::see_t_stop, Question::see, "see.t_stop", "", 1, "",
+    {Topic::see_t_stop, Question::see, "see.t_stop", "", 1,
      "Depth of field uses the f-number {have}; a T-stop marking is darker than its f-number.", "",
-     true},
+     "", true},
     {Topic::resolve_mandate, Question::resolve, "resolve.mandate", "photosites", 0,
      "{have} photosites are counted; {need} are required.", "",
      "{have} photosites are counted; {need} are required: {gap} too few."},
@@ -130,7 +130,7 @@ constexpr auto kTopics = std::to_array<TopicRow>({
     {Topic::resolve_recording, Question::resolve, "resolve.recording", "requirements", 0, "", "",
      "Of what the commission asks of the recording it misses: {have}. The list says which."},
     {Topic::resolve_written_requirements, Question::resolve, "resolve.written_requirements", "", 0,
-     "", "Pixel counts are common practice; the commissioner's written requirements decide.", "",
+     "Pixel counts are common practice; the commissioner's written requirements decide.", "", "",
      true},
     {Topic::run_rate_ceiling, Question::run, "run.rate_ceiling", "frames/s", 3,
      "The format runs to {need} frames/s; {have} is set.", "",
@@ -148,8 +148,8 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "or lights made for high speed, or another rate.",
      "At {have} degrees these lights pulse in the picture for all to see, and no angle is safe at "
      "this rate: use daylight, or lights made for high speed, or another rate."},
-    {Topic::run_test_lights, Question::run, "run.test_lights", "", 0, "",
-     "Shoot a test under the lights that will be used; not every lamp follows the mains.", "",
+    {Topic::run_test_lights, Question::run, "run.test_lights", "", 0,
+     "Shoot a test under the lights that will be used; not every lamp follows the mains.", "", "",
      true},
     {Topic::run_audio_dropped, Question::run, "run.audio", "times", 3,
      "At {have} times speed no sound is recorded with the picture.", "", ""},
@@ -194,8 +194,8 @@ constexpr auto kTopics = std::to_array<TopicRow>({
     {Topic::commission_unknown, Question::choose, "choose.not_known", "requirements", 0, "",
      "Requirements of which the library does not say whether they are met: {have}. Ask the maker.",
      ""},
-    {Topic::store_two_copies, Question::store, "store.two_copies", "", 0, "",
-     "Never wipe a card before two verified copies exist in two places.", "", true},
+    {Topic::store_two_copies, Question::store, "store.two_copies", "", 0,
+     "Never wipe a card before two verified copies exist in two places.", "", "", true},
 });
 
 const TopicRow& row_of(Topic topic) {
@@ -316,7 +316,7 @@ void note_see(Notes& notes, const Report& report) {
     notes.add(Topic::see_close_focus, Severity::fail, see.focus_m, *see.close_focus_m);
   }
   notes.remark_if(report.mode.squeeze > 1, Topic::see_anamorphic_depth, report.mode.squeeze);
-  notes.add(Topic::see_t_stop, Severity::caution, report.see.f_number);
+  notes.add(Topic::see_t_stop, Severity::ok, report.see.f_number);
 }
 
 /// The first side of the raster, or its count, that is too small.
@@ -369,7 +369,7 @@ void note_resolve(Notes& notes, const Report& report) {
   notes.caution_if(commission.cautions.has(Caution::other_shape), Topic::resolve_raster_shape,
                    commission.raster_stretch, 1);
   note_recording(notes, commission);
-  notes.caution_if(resolve.mandate.required > 0, Topic::resolve_written_requirements);
+  notes.remark_if(resolve.mandate.required > 0, Topic::resolve_written_requirements);
 }
 
 void note_lights(Notes& notes, const RunReport& run) {
@@ -391,7 +391,7 @@ void note_run(Notes& notes, const Plan& plan, const Report& report) {
               run.sensor_rate.to_double(), run.rate_ceiling->to_double());
   }
   note_lights(notes, run);
-  notes.add(Topic::run_test_lights, Severity::caution);
+  notes.add(Topic::run_test_lights, Severity::ok);
   notes.remark_if(run.sensor_rate != run.project_rate && plan.run.audio_channels > 0,
                   Topic::run_audio_dropped, run.speed_factor);
 }
@@ -454,7 +454,7 @@ void note_store(Notes& notes, const Plan& plan, const Report& report) {
   notes.caution_if(plan.store.verification == Verification::none, Topic::store_verification);
   note_copies(notes, plan, store);
   note_upload(notes, plan, store);
-  notes.add(Topic::store_two_copies, Severity::caution);
+  notes.add(Topic::store_two_copies, Severity::ok);
 }
 
 /// One note for all: the list of requirements says the rest.
@@ -520,7 +520,7 @@ Severity worst_severity(const std::vector<Note>& notes, Question question) {
   Severity worst = Severity::ok;
   for (const Note& note : notes) {
     const TopicRow& row = row_of(note.topic);
-    if (row.question == question && !row.standing) worst = std::max(worst, note.severity);
+    if (row.question == question) worst = std::max(worst, note.severity);
   }
   return worst;
 }

@@ -29,14 +29,14 @@ enum class Question { frame, cover, see, resolve, run, store, choose };
 /// "ok", "caution", "fail".
 [[nodiscard]] std::string_view severity_key(Severity severity);
 
-/// True for the usual cautions, given whatever the plan is.
+/// True for the usual cautions, given whatever the plan is: they are told in one line of their own,
+/// and their severity is ok, because nothing in this plan is off.
 [[nodiscard]] bool topic_standing(Topic topic);
 
 /// The usual cautions in one line, for the foot of whatever tells the notes; empty without any.
 [[nodiscard]] std::string standing_text(const std::vector<Note>& notes);
 
-/// The worst note of a question but for the usual cautions, which would make every verdict the
-/// same; ok when it has none.
+/// The worst note of a question; ok when it has none.
 [[nodiscard]] Severity worst_severity(const std::vector<Note>& notes, Question question);
 
 }  // namespace widegate

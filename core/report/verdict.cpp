@@ -14,7 +14,7 @@ namespace {
 const Note* worst_note(const Report& report, Question question) {
   const Note* worst = nullptr;
   for (const Note& note : report.notes) {
-    if (topic_question(note.topic) != question || !colours_verdict(note.topic)) continue;
+    if (topic_question(note.topic) != question) continue;
     if (note.severity == Severity::ok) continue;
     if (worst == nullptr || note.severity > worst->severity) worst = &note;
   }
@@ -294,8 +294,6 @@ Verdict choose_verdict(const Report& report) {
 }
 
 }  // namespace
-
-bool colours_verdict(Topic topic) { return !topic_standing(topic); }
 
 Verdict verdict(const Plan& /*plan*/, const Report& report, Question question) {
   if (!report.problems.empty()) return {Severity::fail, "This plan cannot be worked out"};

@@ -16,10 +16,6 @@ struct Verdict {
   std::string text;  ///< One short sentence without a full stop.
 };
 
-/// False for cautions that nearly every plan deserves (test the lights, never wipe early, close
-/// range, ...): always shown among the notes, they would make every verdict a caution.
-[[nodiscard]] bool colours_verdict(Topic topic);
-
 /// The verdict on a question. A report with problems has one and the same verdict for all: fail.
 /// `choose` says only which requirements this plan's own format meets; the ranking is elsewhere.
 [[nodiscard]] Verdict verdict(const Plan& plan, const Report& report, Question question);

@@ -312,7 +312,7 @@ void Sheet::cautions() {
   html.open("ul");
   for (const Severity wanted : {Severity::fail, Severity::caution}) {
     for (const Note& each : source_.report.notes) {
-      if (each.severity == wanted && !topic_standing(each.topic)) note(each);
+      if (each.severity == wanted) note(each);
     }
   }
   html.close();
