@@ -95,7 +95,8 @@ constexpr auto kTopics = std::to_array<TopicRow>({
      "{have} photosites are counted; {need} are required.", "",
      "{have} photosites are counted; {need} are required: {gap} too few."},
     {Topic::resolve_raster, Question::resolve, "resolve.raster", "pixels", 0, "", "",
-     "The file holds {have} pixels on one axis or in all; {need} are required: {gap} too few."},
+     "The file is too small, however many photosites are behind it: {have} pixels where {need} are "
+     "required, {gap} too few."},
     {Topic::resolve_upscaled, Question::resolve, "resolve.upscaled", "times", 3,
      "Nothing is upscaled: the deliverable takes {have} of what is recorded inside the frame line.",
      "The picture is enlarged {have} times for the deliverable: it is upscaled.", ""},
