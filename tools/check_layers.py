@@ -49,6 +49,8 @@ FOLDERS = [Folder(*row) for row in [
      QUESTION + " core/field core/cover core/see core/resolve core/commission core/run core/store core/film"),
     ("core/report", "The report put together by evaluate() and told: figures as text, workings, notes, verdicts, differences.",
      QUESTION + " core/cover core/see core/resolve core/run core/store core/film core/choose"),
+    ("core/answer", "Answers: changes of the plan that mend what a report found, each tried out.",
+     "core/base core/catalogue core/plan core/choose core/report"),
     ("core/show", "A show: several plans summed, with their archive, calendar and money.",
      "core/base core/encode core/field core/catalogue core/plan core/store core/report"),
     ("core/handover/link", "The address that holds a plan, or a show.",

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/answer/answers.h"
 #include "core/base/number_text.h"
 #include "core/handover/sheet/sheet_text.h"
 #include "core/report/notes.h"
@@ -282,6 +283,19 @@ void add_notes(TextTable& table, const std::vector<Note>& notes) {
   table.marked("always", standing_text(notes));
 }
 
+/// What would mend a note, as fields for --set.
+void add_answers(TextTable& table, const std::vector<Answer>& found) {
+  if (found.empty()) return;
+  table.section("Try");
+  for (const Answer& answer : found) {
+    std::string sets;
+    for (const TypedField& field : answer.change) {
+      sets += " --set " + field.pointer + "=" + field.text;
+    }
+    table.marked("try", answer.text + ": " + answer.outcome + "; " + sets.substr(1));
+  }
+}
+
 }  // namespace
 
 std::string report_table(const Plan& plan, const Report& report, const Catalogue& catalogue) {
@@ -298,6 +312,7 @@ std::string report_table(const Plan& plan, const Report& report, const Catalogue
   if (report.film) add_film(table, *report.film, plan.store.currency);
   add_store(table, report.store, plan.store.currency);
   add_notes(table, report.notes);
+  add_answers(table, answers(plan, report, catalogue));
   return table.str();
 }
 

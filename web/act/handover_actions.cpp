@@ -16,14 +16,17 @@
 #include "core/handover/sheet/sheet.h"
 #include "core/handover/table/ranking_csv.h"
 #include "core/handover/table/storage_csv.h"
+#include "core/plan/plan_changes.h"
 #include "core/plan/plan_json.h"
 #include "web/act/delivery_actions.h"
 #include "web/act/kept_plan_actions.h"
 #include "web/act/lesson_actions.h"
+#include "web/act/start_actions.h"
 #include "web/view/comparison.h"
 #include "web/view/frame_lines.h"
 #include "web/view/ranking_controls.h"
 #include "web/view/screen_controls.h"
+#include "web/view/start_controls.h"
 
 namespace widegate {
 namespace {
@@ -38,16 +41,31 @@ struct Desk {
   Commands& commands;
 };
 
-void undo(Desk& desk) { desk.commands.emplace_back(Undo{}); }
-void redo(Desk& desk) { desk.commands.emplace_back(Redo{}); }
+/// Says what is another value now.
+void undo(Desk& desk) {
+  const Plan* before = desk.app.before();
+  if (before != nullptr && desk.state.rest == RestOfProgram::here) {
+    desk.state.message =
+        "Undone. " + change_words(desk.app.plan(), *before, desk.app.library()) + ".";
+  }
+  desk.commands.emplace_back(Undo{});
+}
+void redo(Desk& desk) {
+  const Plan* after = desk.app.after();
+  if (after != nullptr && desk.state.rest == RestOfProgram::here) {
+    desk.state.message =
+        "Done again. " + change_words(desk.app.plan(), *after, desk.app.library()) + ".";
+  }
+  desk.commands.emplace_back(Redo{});
+}
 
 void start_afresh(Desk& desk) {
-  Plan fresh;
+  Plan fresh = desk.app.first();
   fresh.own = desk.app.plan().own;
   leave_lesson(desk.state);
   leave_shelf(desk.state);
   desk.commands.emplace_back(ReplacePlan{std::move(fresh)});
-  desk.state.message = "A new plan. Undo brings the old one back.";
+  offer_undo(desk.state, "A new plan.");
 }
 
 /// The link of the plan; without one the message says why, and offers the file.
@@ -204,14 +222,16 @@ void run_action(std::string_view id, const App& app, PanelState& state, Platform
   }
   run_frame_line_action(id, app, state, commands);
   run_delivery_action(id, app, state, platform);
-  if (run_comparison_action(id, app, state.comparison)) {
+  if (run_comparison_action(id, app, state.comparison, commands)) {
     state.picture.shows = PictureKind::comparison;
   }
+  run_start_action(id, app, state, commands);
 }
 
 bool works_at_first(std::string_view id) {
   constexpr std::array kFirst = {kUndo, kRedo, kStartAfresh, kAddFrameLine, kRemoveFrameLine};
-  return std::find(kFirst.begin(), kFirst.end(), id) != kFirst.end();
+  return std::find(kFirst.begin(), kFirst.end(), id) != kFirst.end() ||
+         id.starts_with(kStartExample) || id.starts_with(kStartPlan);
 }
 
 Checked<std::string> link_address(const App& app, const Platform& platform) {

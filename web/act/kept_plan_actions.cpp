@@ -134,7 +134,7 @@ void open_kept_plan(std::string_view text, const App& app, PanelState& state, Pl
   const KeptPlan opened = *kept;
   const std::string before = app.plan().title;
   // Nothing is lost: a plan that is in no list yet goes into it first.
-  const bool unkept = state.shelf.current == 0 && app.plan() != Plan{} && state.lesson.empty();
+  const bool unkept = state.shelf.current == 0 && app.plan() != app.first() && state.lesson.empty();
   if (unkept && !add_current(app, state, platform, before)) return;
   leave_lesson(state);
   state.message = "Opened “" + opened.title + "”." +

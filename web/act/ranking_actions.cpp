@@ -13,7 +13,7 @@ bool run_ranking_action(std::string_view id, const App& app, const RankingRows& 
     const WayOut& way = ranking.ways[i];
     Checked<Plan> changed = with_change(app.plan(), app.library(), way.change);
     if (!changed) return true;
-    state.message = change_text(way.change) + ". Undo takes it back.";
+    offer_undo(state, change_text(way.change) + ".");
     commands.emplace_back(ReplacePlan{std::move(*changed)});
     return true;
   }

@@ -5,6 +5,7 @@
 
 #include "core/catalogue/merge.h"
 #include "core/plan/carried_rows.h"
+#include "core/plan/example_plans.h"
 #include "core/plan/frame_line_pointer.h"
 #include "core/plan/plan_check.h"
 #include "core/plan/plan_fields.h"
@@ -18,7 +19,11 @@ constexpr std::size_t kUndoSteps = 200;
 }  // namespace
 
 App::App(Catalogue library)
-    : built_in_(std::move(library)), library_(built_in_), report_(evaluate(plan_, library_)) {}
+    : built_in_(std::move(library)),
+      library_(built_in_),
+      first_(first_plan(built_in_)),
+      plan_(first_),
+      report_(evaluate(plan_, library_)) {}
 
 Plan App::whole_plan() const { return carrying_plan(plan_, own_); }
 
@@ -31,7 +36,7 @@ bool App::act(const SetField& command) {
 }
 
 bool App::act(const ResetField& command) {
-  return set(command.pointer, field_text(Plan{}, on_first_line(command.pointer)), false);
+  return set(command.pointer, field_text(first_, on_first_line(command.pointer)), false);
 }
 
 bool App::act(const EndGesture&) {

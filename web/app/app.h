@@ -44,6 +44,12 @@ class App {
   /// True while a drag or typing is under way.
   [[nodiscard]] bool in_gesture() const { return !gesture_.empty(); }
 
+  /// What a new plan begins as, and what a value is put back to.
+  [[nodiscard]] const Plan& first() const { return first_; }
+  /// The plan that undo or redo would bring; nullptr when there is none.
+  [[nodiscard]] const Plan* before() const { return undo_.empty() ? nullptr : &undo_.back(); }
+  [[nodiscard]] const Plan* after() const { return redo_.empty() ? nullptr : &redo_.back(); }
+
   /// Acts on one command. True when the plan is another one now.
   bool apply(const Command& command);
 
@@ -65,6 +71,7 @@ class App {
   Catalogue built_in_;
   Catalogue own_;
   Catalogue library_;
+  Plan first_;
   Plan plan_;
   Report report_;
   Rejection rejection_;

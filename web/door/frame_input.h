@@ -48,6 +48,7 @@ struct TextRequest {
   std::string text;      ///< What the field holds at the start, all of it selected.
   bool numeric = false;  ///< A number: stepped by the arrow keys, a number pad will do.
   bool signs = false;    ///< But it may hold ':' or '/', which a number pad lacks.
+  std::string next;      ///< Control that is typed into after this one, in a form; else empty.
   float font_px = 16;
   RectPx rect;
 };

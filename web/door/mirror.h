@@ -115,6 +115,14 @@ struct LessonText {
   friend bool operator==(const LessonText&, const LessonText&) = default;
 };
 
+/// Something drawn that can be pressed and is no control, and each verdict: an entry of an open
+/// list, a mark of the rail, a ranked format.
+struct Place {
+  std::string id;  ///< "entry:VALUE", "rail:SECTION", "verdict:SECTION",
+                   ///< "format:CAMERA/MODE/RECORDING/CODEC"
+  RectPx rect;
+};
+
 /// The whole state for the page, in reading order.
 struct Mirror {
   std::vector<Section> sections;
@@ -126,6 +134,7 @@ struct Mirror {
   std::string message;           ///< What the program has to say (a damaged link), or empty.
   std::string live;              ///< What has just changed, for a polite live region.
   std::string title;             ///< Of the plan, for the page's title.
+  std::vector<Place> places;     ///< In the last frame, as far as they were in sight.
   std::vector<RectPx> surfaces;  ///< Drawings that take a finger's drag and pinch themselves.
 
   /// The control with this id, or nullptr.

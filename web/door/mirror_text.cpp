@@ -112,6 +112,15 @@ void write_row(std::string& out, const ResultRow& row) {
   object.text("working", row.working);
 }
 
+void write_place(std::string& out, const Place& place) {
+  ObjectWriter object(out);
+  object.text("id", place.id);
+  object.number("x", place.rect.x);
+  object.number("y", place.rect.y);
+  object.number("width", place.rect.width);
+  object.number("height", place.rect.height);
+}
+
 void write_text(std::string& out, const std::string& text) { out += json_string(text); }
 
 void write_section(std::string& out, const Section& section) {
@@ -175,6 +184,7 @@ std::string mirror_text(const Mirror& mirror) {
     write_list(object.key("controls"), mirror.controls, write_control);
     write_list(object.key("headline"), mirror.headline, write_row);
     write_list(object.key("results"), mirror.results, write_row);
+    write_list(object.key("places"), mirror.places, write_place);
   }
   return out;
 }
@@ -199,6 +209,7 @@ std::string entry_text(const std::optional<TextRequest>& request) {
     object.text("text", request->text);
     object.flag("numeric", request->numeric);
     object.flag("signs", request->signs);
+    object.text("next", request->next);
     object.number("font_px", request->font_px);
     object.number("x", request->rect.x);
     object.number("y", request->rect.y);

@@ -46,6 +46,7 @@ void apply_style(const Theme& theme) {
 
 void draw_screen(DrawContext& context) {
   const RectPx& screen = context.layout.screen;
+  context.view.mirror.places.clear();
   ImGui::SetNextWindowPos({0, 0});
   ImGui::SetNextWindowSize({std::max(1.0F, screen.width), std::max(1.0F, screen.height)});
   ImGui::Begin("screen", nullptr,

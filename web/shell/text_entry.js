@@ -21,7 +21,7 @@ export class Entry {
     this.field.addEventListener('input', () => this.send(this.field.value));
     this.field.addEventListener('blur', () => this.close(true));
     this.field.addEventListener('keydown', (event) => {
-      if (event.key === 'Enter') this.close(true);
+      if (event.key === 'Enter') this.enter();
       else if (event.key === 'Escape') this.close(false);
       else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') this.step(event);
       else return;
@@ -65,6 +65,7 @@ export class Entry {
     // A number pad has no ':' and no '/'.
     field.inputMode = request.numeric && !request.signs ? 'decimal' : 'text';
     field.classList.toggle('number', request.numeric);
+    field.enterKeyHint = request.next ? 'next' : 'done';
     field.setAttribute('aria-label', request.label);
     field.removeAttribute('aria-invalid');
     field.value = request.text;
@@ -100,6 +101,23 @@ export class Entry {
     if (!control) return;
     this.field.value = control.edit_text;
     this.field.select();
+  }
+
+  /** On to the next field of a form, without the keyboard going; elsewhere the end. */
+  enter() {
+    const { next } = this.request;
+    if (!next) {
+      this.close(true);
+      return;
+    }
+    this.program.end_entry(true);
+    this.program.begin_entry(next);
+    this.program.focus(next);
+    const request = this.program.entry();
+    this.done = null;
+    if (request) this.show(request);
+    else this.hide();
+    this.wake();
   }
 
   /** Ends the typing; `keep` false puts the old value back. */

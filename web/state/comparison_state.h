@@ -22,6 +22,7 @@ inline constexpr std::string_view kCompareCamera = "compare:camera";
 inline constexpr std::string_view kCompareMode = "compare:mode";
 inline constexpr std::string_view kCompareRecording = "compare:recording";
 inline constexpr std::string_view kSideBySide = "compare:side-by-side";
+inline constexpr std::string_view kUseCompared = "command:use-compared";
 inline constexpr std::string_view kKeepToCompare = "command:keep-to-compare";
 inline constexpr std::string_view kStopComparing = "command:stop-comparing";
 

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/lesson/built_in_lessons.h"
@@ -114,8 +115,11 @@ struct PanelState {
   std::string lesson;                               ///< Id of the lesson under way; empty for none.
   std::shared_ptr<const LessonShown> lesson_shown;  ///< Null when none is under way.
   std::size_t lesson_step = 0;
-  ComparisonState before_lesson;  ///< What was compared; comes back when the lesson is left.
-  std::string message;            ///< What was done, or why not; until the next change.
+  ComparisonState before_lesson;    ///< What was compared; comes back when the lesson is left.
+  std::string message;              ///< What was done, or why not; until the next change.
+  std::string undo_offer;           ///< The message that has a button to undo beside it.
+  std::string entry;                ///< The value of the plan that was set last.
+  std::optional<bool> reply_above;  ///< Where its answers stand; decided when it is drawn.
   PictureState picture;
   ComparisonState comparison;
   DeliveryState delivery;
@@ -130,5 +134,11 @@ struct PanelState {
     return false;
   }
 };
+
+/// Says what was done, with the way back beside it.
+inline void offer_undo(PanelState& state, std::string message) {
+  state.message = std::move(message);
+  state.undo_offer = state.message;
+}
 
 }  // namespace widegate

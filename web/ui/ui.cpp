@@ -8,6 +8,7 @@
 #include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "imgui_internal.h"
+#include "web/act/answer_actions.h"
 #include "web/act/delivery_actions.h"
 #include "web/act/device_memory.h"
 #include "web/act/handover_actions.h"
@@ -28,6 +29,7 @@
 #include "web/state/screen_state.h"
 #include "web/view/choice_search.h"
 #include "web/view/comparison.h"
+#include "web/view/library_controls.h"
 #include "web/view/picture_controls.h"
 #include "web/view/plan_controls.h"
 #include "web/view/screen_controls.h"
@@ -72,6 +74,18 @@ struct ViewInputs {
   friend bool operator==(const ViewInputs&, const ViewInputs&) = default;
 };
 
+/// The field below this one in the form of one's own equipment.
+std::string next_in_form(const Mirror& mirror, const Control& control) {
+  if (!control.id.starts_with(kLibraryPrefix)) return {};
+  bool passed = false;
+  for (const Control& each : mirror.controls) {
+    const bool field = each.id.starts_with(kLibraryPrefix) && each.kind == ControlKind::text;
+    if (passed && field && each.enabled) return each.id;
+    passed = passed || each.id == control.id;
+  }
+  return {};
+}
+
 }  // namespace
 
 struct Ui::Parts {
@@ -96,6 +110,7 @@ struct Ui::Parts {
   std::optional<Typing> typing_before;  ///< When the frame began.
   float last_width = 0, last_height = 0;
   int settle = kSettleFrames;
+  int jump_frames = 0;  ///< On the way to a section.
   bool animating = false;
   SceneDrawer draw_scene = nullptr;
 
@@ -212,6 +227,7 @@ struct Ui::Parts {
       run_library_action(id, app, state, platform, commands);
       run_shelf_action(id, app, state, platform);
       run_ranking_action(id, app, view.ranking, state, commands);
+      run_answer_action(id, app, view.answers, state, commands);
     }
     if (!state.asked_plan.empty()) {
       open_kept_plan(std::exchange(state.asked_plan, {}), app, state, platform, commands);
@@ -353,6 +369,15 @@ struct Ui::Parts {
     commands.emplace_back(EndGesture{});
   }
 
+  /// On the way to a section what stands above gives way, and there is a little more to go: frames
+  /// go on until it is there. A section that is not there is not waited for.
+  void follow_jump() {
+    constexpr int kMostFrames = 12;
+    jump_frames = state.jump.empty() ? 0 : jump_frames + 1;
+    if (jump_frames > kMostFrames) state.jump.clear();
+    if (!state.jump.empty()) settle = std::max(settle, 2);
+  }
+
   void set_io(const FrameInput& input) {
     ImGuiIO& io = ImGui::GetIO();
     io.DisplaySize = {std::max(0.0F, input.width), std::max(0.0F, input.height)};
@@ -405,6 +430,7 @@ void Ui::frame(const FrameInput& host_input) {
     p.settle = std::max(p.settle, layout < kLayoutsInFrame ? 2 : kSettleFrames);
     p.theme = p.look(input);
   }
+  p.follow_jump();
   ImGui::Render();
   p.save();
   ++p.frames;
@@ -535,6 +561,7 @@ std::optional<TextRequest> Ui::text_request() const {
   request.text = p.state.typing->before;
   request.numeric = control->kind == ControlKind::slider || control->numeric;
   request.signs = control->signs;
+  request.next = next_in_form(p.view.mirror, *control);
   request.font_px = std::max(16.0F, p.theme.type(TextStyle::strong).px);
   request.rect = p.state.typing->rect;
   return request;

@@ -141,6 +141,10 @@ std::vector<Control> comparison_controls(const App& app, const ComparisonState& 
   beside.edit_text = state.side_by_side ? "true" : "false";
   beside.value_text = state.side_by_side ? "yes" : "no";
   controls.push_back(std::move(beside));
+  Control use = make(kUseCompared, ControlKind::action,
+                     state.kept ? "Go back to the kept plan" : "Use this format");
+  use.enabled = state.kept || by_format;
+  controls.push_back(std::move(use));
   Control keep = make(kKeepToCompare, ControlKind::action, "Keep this plan to compare");
   keep.enabled = app.report().problems.empty();
   controls.push_back(std::move(keep));
@@ -175,8 +179,28 @@ bool set_comparison_control(std::string_view id, std::string_view text, const Ap
   return true;
 }
 
-bool run_comparison_action(std::string_view id, const App& app, ComparisonState& state) {
-  if (id == kKeepToCompare && app.report().problems.empty()) {
+namespace {
+
+/// The compared format takes the place of the plan's, which is what is compared with then.
+void use_compared(const App& app, ComparisonState& state, Commands& commands) {
+  const auto plan = second_plan(app, state);
+  if (!plan) return;
+  if (state.kept) {
+    state.kept = app.plan();
+    commands.emplace_back(ReplacePlan{*plan});
+  } else {
+    follow(state, app.plan().format);
+    commands.emplace_back(ChooseFormat{plan->format});
+  }
+}
+
+}  // namespace
+
+bool run_comparison_action(std::string_view id, const App& app, ComparisonState& state,
+                           Commands& commands) {
+  if (id == kUseCompared) {
+    use_compared(app, state, commands);
+  } else if (id == kKeepToCompare && app.report().problems.empty()) {
     state.kept = app.plan();
     state.format.reset();
   } else if (id == kStopComparing) {

@@ -38,7 +38,8 @@ bool set_comparison_control(std::string_view id, std::string_view text, const Ap
                             ComparisonState& state);
 
 /// Runs one of the section's actions. False when the id is none.
-bool run_comparison_action(std::string_view id, const App& app, ComparisonState& state);
+bool run_comparison_action(std::string_view id, const App& app, ComparisonState& state,
+                           Commands& commands);
 
 /// Keeps what is compared on the device, and brings it back. What cannot be read is forgotten.
 void keep_comparison(const ComparisonState& state, Platform& platform);

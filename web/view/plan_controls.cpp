@@ -163,6 +163,13 @@ std::string option_detail(const App& app, const FieldSpec& spec, std::string_vie
   return {};
 }
 
+/// What it means that nothing is chosen.
+std::string_view words_for_nothing(std::string_view pointer) {
+  if (pointer == "/commission/id") return "What the deliverable asks for";
+  if (pointer == "/lens/set") return "A lens of no set";
+  return "None";
+}
+
 void put_choice(Control& control, const App& app, const FieldInfo& info) {
   control.kind = ControlKind::choice;
   control.edit_text = field_text(app.plan(), control.id);
@@ -173,9 +180,10 @@ void put_choice(Control& control, const App& app, const FieldInfo& info) {
         {std::move(option.value), std::move(option.label), std::move(detail)});
   }
   if (info.optional) {
+    const std::string nothing(words_for_nothing(control.id));
     const bool none_listed = !control.choices.empty() && control.choices.front().value.empty();
-    if (!none_listed) control.choices.push_back({"", "None", ""});
-    if (control.edit_text.empty()) control.value_text = "None";
+    if (!none_listed) control.choices.push_back({"", nothing, ""});
+    if (control.edit_text.empty()) control.value_text = nothing;
   }
 }
 
@@ -251,7 +259,7 @@ Control make_control(const App& app, const Panel& panel, const PanelField& field
   control.label = place->info->label;
   control.unit = shown_unit(*place->info, control.id);
   put_value(control, app, *place);
-  control.changed = field_text(app.plan(), control.id) != field_text(Plan{}, field.pointer);
+  control.changed = field_text(app.plan(), control.id) != field_text(app.first(), field.pointer);
   if (app.rejection().pointer == control.id) {
     control.problem = refusal_words(control, app.rejection());
   }

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "web/view/answer_controls.h"
 #include "web/view/choice_search.h"
 #include "web/view/comparison.h"
 #include "web/view/delivery.h"
@@ -16,6 +17,7 @@
 #include "web/view/ranking_controls.h"
 #include "web/view/sections.h"
 #include "web/view/see_rows.h"
+#include "web/view/start_controls.h"
 
 namespace widegate {
 namespace {
@@ -90,6 +92,7 @@ Control go_to_control() {
   Control control = named(kGoTo, ControlKind::choice, "plan", "Go to");
   control.choices.push_back({"", "Where I was", {}});
   for (const Panel& panel : panels()) {
+    if (panel.id == kStartSection) continue;
     control.choices.push_back(
         {std::string(panel.id), std::string(panel.title), std::string(panel.question)});
   }
@@ -126,7 +129,8 @@ bool worked_out(const Source& source) { return source.app.report().problems.empt
 constexpr auto kButtons = std::to_array<ButtonRow>({
     {kUndo, "plan", "Undo", [](const Source& s) { return s.app.can_undo(); }},
     {kRedo, "plan", "Redo", [](const Source& s) { return s.app.can_redo(); }},
-    {kStartAfresh, "plan", "Start afresh", [](const Source& s) { return s.app.plan() != Plan{}; }},
+    {kStartAfresh, "plan", "Start afresh",
+     [](const Source& s) { return s.app.plan() != s.app.first(); }},
     {kNewCommission, "resolve", "Write down a commission of your own",
      [](const Source& s) { return s.state.rest == RestOfProgram::here; }},
     {kCopyLink, "handover", "Copy the link", always},
@@ -175,7 +179,7 @@ Control screen_control(const Source& source, std::string_view id) {
 }  // namespace
 
 std::vector<Control> make_controls(const App& app, const PanelState& state,
-                                   const RankingRows& ranking) {
+                                   const RankingRows& ranking, std::span<const Answer> answers) {
   const Source source{app, state, ranking};
   std::vector<Control> controls;
   controls.push_back(screen_control(source, kUndo));
@@ -192,7 +196,9 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     for (const std::string_view id : panel.extra_controls) {
       controls.push_back(screen_control(source, id));
     }
+    for (Control& control : answer_controls(panel, answers)) controls.push_back(std::move(control));
     std::vector<Control> more;
+    if (panel.id == kStartSection && shows_start(state)) more = start_controls(state);
     if (panel.id == kDeliverySection) more = delivery_controls(app, state.delivery);
     if (panel.id == kCompareSection) more = comparison_controls(app, state.comparison);
     if (panel.id == "frame") more = frame_line_controls(app, state);

@@ -2,9 +2,11 @@
 // (colours, lessons, buttons). No drawing.
 #pragma once
 
+#include <span>
 #include <string_view>
 #include <vector>
 
+#include "core/answer/answers.h"
 #include "web/app/app.h"
 #include "web/door/mirror.h"
 #include "web/state/screen_state.h"
@@ -40,7 +42,8 @@ inline constexpr std::string_view kLargeType = "view:large-type";
 
 /// Every control, in the order of the panels; undo and redo first.
 [[nodiscard]] std::vector<Control> make_controls(const App& app, const PanelState& state,
-                                                 const RankingRows& ranking);
+                                                 const RankingRows& ranking,
+                                                 std::span<const Answer> answers);
 
 /// "system", "dark", "light", "sunlight".
 [[nodiscard]] std::string_view theme_key(ThemeChoice theme);

@@ -20,6 +20,7 @@ namespace widegate {
 [[nodiscard]] std::string_view rest_words(RestOfProgram rest);
 
 // One for each file of this folder.
+[[nodiscard]] Panel start_panel();
 [[nodiscard]] Panel format_panel();
 [[nodiscard]] Panel frame_panel();
 [[nodiscard]] Panel cover_panel();

@@ -17,6 +17,7 @@
 #include "web/view/screen_controls.h"
 #include "web/view/sections.h"
 #include "web/view/see_rows.h"
+#include "web/view/start_controls.h"
 
 namespace widegate {
 namespace {
@@ -190,9 +191,10 @@ std::string_view selected_words(const PictureData& picture, const PictureState& 
 Mirror make_mirror(const App& app, const PanelState& state, const View& view) {
   Mirror mirror;
   for (const Panel& panel : panels()) {
+    if (panel.id == kStartSection && !shows_start(state)) continue;
     mirror.sections.push_back(make_section(app, panel, state));
   }
-  mirror.controls = make_controls(app, state, view.ranking);
+  mirror.controls = make_controls(app, state, view.ranking, view.answers);
   for (Reading& figure : headline_readings(app.report())) {
     mirror.headline.push_back(result_row(figure));
   }
@@ -256,6 +258,11 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   if (whole && ranks_now(state)) {
     view.ranking = ranking_rows(app, state);
   }
+  // During a drag they stay as they were: nothing comes or goes under the finger.
+  if (whole && !state.drag && view.answers_revision != app.revision()) {
+    view.answers = answers(app.plan(), app.report(), app.library());
+    view.answers_revision = app.revision();
+  }
   if (whole && delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);
   if (whole) view.comparison = make_comparison(app, state.comparison);
@@ -266,6 +273,7 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   }
   keep_rects(next.controls, view.mirror);
   next.surfaces = std::move(view.mirror.surfaces);
+  next.places = std::move(view.mirror.places);
   view.mirror = std::move(next);
   ++view.version;
 }

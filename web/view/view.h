@@ -7,7 +7,9 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
+#include "core/answer/answers.h"
 #include "core/handover/fdl/plan_delivery.h"
 #include "web/app/app.h"
 #include "web/door/mirror.h"
@@ -23,6 +25,8 @@ struct View {
   Mirror mirror;
   PictureData picture;
   RankingRows ranking;
+  std::vector<Answer> answers;         ///< Of the plan when nothing was dragged.
+  std::uint64_t answers_revision = 0;  ///< Of the app, when they were found.
   std::optional<fdl::Delivery> delivery;
   Comparison comparison;
   std::uint64_t version = 0;       ///< Grows with every rebuild that changed something.

@@ -7,6 +7,7 @@
 #include "core/handover/link/link.h"
 #include "core/lesson/built_in_lessons.h"
 #include "core/lesson/lesson_run.h"
+#include "core/plan/example_plans.h"
 #include "imgui.h"
 #include "imgui_internal.h"
 #include "tests/web/support/harness.h"
@@ -58,7 +59,7 @@ TEST_CASE("a damaged link changes nothing and says so") {
     CHECK(screen.value("/lens/focal_mm") == "75");
     CHECK(screen.ui.mirror().message.find("unchanged") != std::string::npos);
     CHECK(screen.ui.mirror().live == screen.ui.mirror().message);
-    Plan shown;
+    Plan shown = first_plan(built_in_catalogue().value());
     shown.lens.focal_mm = 75;
     CHECK(screen.platform.fragment_text == plan_to_link(shown));
   }

@@ -54,6 +54,7 @@ void draw_row(DrawContext& context, const RankingRow& row) {
   }
   ImGui::PushID(row.id.data(), row.id.data() + row.id.size());
   const Press press = pressable("format", box);
+  note_place(context, "format", row.id, box);
   ImGui::PopID();
   const float radius = 10 * context.theme.scale;
   if (row.chosen || press.held || press.hovered) {

@@ -54,14 +54,11 @@ void draw_table(DrawContext& context) {
 
 void draw_compare(DrawContext& context) {
   constexpr std::array kControls = {kCompareCamera, kCompareMode, kCompareRecording};
-  constexpr std::array kBelow = {kSideBySide, kKeepToCompare, kStopComparing};
-  for (const std::string_view id : kControls) {
-    const Control* control = context.view.find(id);
-    if (control != nullptr && control->enabled) draw_control(context, id);
-  }
+  constexpr std::array kBelow = {kUseCompared, kSideBySide, kKeepToCompare, kStopComparing};
+  for (const std::string_view id : kControls) draw_usable(context, id);
   take_space(context, 1);
   draw_table(context);
-  for (const std::string_view id : kBelow) draw_control(context, id);
+  for (const std::string_view id : kBelow) draw_usable(context, id);
 }
 
 }  // namespace

@@ -5,10 +5,12 @@
 #include <string>
 
 #include "core/plan/frame_line_pointer.h"
+#include "web/draw/widgets/answer.h"
 #include "web/draw/widgets/control_row.h"
 #include "web/draw/widgets/message.h"
 #include "web/draw/widgets/parts.h"
 #include "web/draw/widgets/working.h"
+#include "web/view/answer_controls.h"
 #include "web/view/frame_lines.h"
 #include "web/view/sections.h"
 
@@ -44,6 +46,7 @@ void draw_verdict(DrawContext& context, const Section& section) {
   const float width = ImGui::GetContentRegionAvail().x - left - pad;
   const float words = paint.wrapped_height(TextStyle::strong, section.verdict, width);
   const RectPx row = take_row(std::max(words, mark) + 2 * pad);
+  note_place(context, "verdict", section.id, row);
   paint.fill(row, colour.panel, 12 * context.theme.scale);
   const float edge = context.theme.line_width;
   paint.outline(row, severity_colour(colour, section.severity), edge + 0.5F,
@@ -119,17 +122,69 @@ void draw_notes(DrawContext& context, const Section& section, bool fine) {
   }
 }
 
+/// Every answer to the section's question.
+void draw_answers(DrawContext& context, const Section& section) {
+  // By index: drawing may note rectangles in the very list.
+  for (Control& control : context.view.mirror.controls) {
+    const bool answers = control.section == section.id && control.id.starts_with(kAnswerPrefix);
+    if (answers) draw_answer(context, control);
+  }
+}
+
+bool has_answers(const DrawContext& context, const Section& section) {
+  return context.view.mirror.find(answer_id(section.id, 0)) != nullptr;
+}
+
+/// Whether what was set last is drawn in this section: then its answer stands below it.
+bool answers_beside_entry(const DrawContext& context, const Panel& panel) {
+  const std::string& entry = context.state.entry;
+  if (panel.draws_itself || entry.empty() || entry == context.view.mirror.lesson.control) {
+    return false;
+  }
+  const std::size_t line = picked_line(context.app.plan(), context.state);
+  return std::any_of(panel.fields.begin(), panel.fields.end(), [&](const PanelField& field) {
+    return on_line(field.pointer, line) == entry && context.view.mirror.find(entry) != nullptr &&
+           (!field.further || context.state.shows_more(panel.id));
+  });
+}
+
+/// What the value that was just set comes to, where the thumb is.
+void draw_reply(DrawContext& context, const Section& section, bool right_below) {
+  if (!section.has_verdict) return;
+  if (section.severity == Severity::ok && !has_answers(context, section)) return;
+  // Right below the verdict it need not be said twice.
+  if (!right_below) draw_short_verdict(context, section);
+  draw_answers(context, section);
+  take_space(context, 2);
+}
+
+/// Whether the reply stands above what was set: in the lower half of the column what stands below
+/// would be out of sight. What was set does not move for it.
+bool replies_above(DrawContext& context, std::string_view entry) {
+  PanelState& state = context.state;
+  const Control* control = context.view.find(entry);
+  if (state.typing || control == nullptr || !control->visible) return state.reply_above == true;
+  if (!state.reply_above) {
+    state.reply_above = centre(control->rect).y > centre(context.layout.column).y;
+  }
+  return *state.reply_above;
+}
+
 /// A control that the lesson shows is there only: it has one place, for the eye and for the page.
-void draw_controls(DrawContext& context, const Panel& panel, bool further) {
+void draw_controls(DrawContext& context, const Panel& panel, const Section& section, bool further) {
   const std::size_t line = picked_line(context.app.plan(), context.state);
   for (const PanelField& field : panel.fields) {
     const std::string pointer = on_line(field.pointer, line);
-    if (field.further == further && pointer != context.view.mirror.lesson.control) {
-      draw_control(context, pointer);
-    }
+    if (field.further != further || pointer == context.view.mirror.lesson.control) continue;
+    const bool replies = pointer == context.state.entry;
+    const bool above = replies && replies_above(context, pointer);
+    const bool first = &field == panel.fields.data();
+    if (replies && above) draw_reply(context, section, first);
+    draw_control(context, pointer);
+    if (replies && !above) draw_reply(context, section, first);
   }
   if (further) return;
-  for (const std::string_view id : panel.extra_controls) draw_control(context, id);
+  for (const std::string_view id : panel.extra_controls) draw_usable(context, id);
 }
 
 /// Whether there is anything behind "More".
@@ -170,7 +225,7 @@ void draw_more(DrawContext& context, const Panel& panel, const Section& section)
   if (press.clicked) toggle_more(context.state, panel.id);
   take_space(context, 3);
   if (!open) return;
-  draw_controls(context, panel, true);
+  draw_controls(context, panel, section, true);
   draw_figures(context, panel.id, false);
   draw_notes(context, section, true);
 }
@@ -178,10 +233,11 @@ void draw_more(DrawContext& context, const Panel& panel, const Section& section)
 /// Everything below the heading.
 void draw_whole(DrawContext& context, const Panel& panel, const Section& section) {
   draw_verdict(context, section);
+  if (!answers_beside_entry(context, panel)) draw_answers(context, section);
   if (panel.draws_itself) draw_notes(context, section, false);
   if (panel.draw_first != nullptr) panel.draw_first(context);
   if (!panel.draws_itself) {
-    draw_controls(context, panel, false);
+    draw_controls(context, panel, section, false);
     draw_figures(context, panel.id, true);
   }
   if (panel.draw_extra != nullptr) panel.draw_extra(context);
@@ -224,20 +280,12 @@ bool rests_out_of_sight(DrawContext& context, const Panel& panel, float top) {
 /// the next layout, and then there is a little more to go.
 void follow_jump(DrawContext& context, float top) {
   const float away = top - context.layout.column.y;
+  // Its answers stand at its verdict: what was set before is out of sight.
+  context.state.entry.clear();
   const bool at_end = away > 0 && ImGui::GetScrollY() >= ImGui::GetScrollMaxY();
   // Asked for also where it is already: what was touched before is left behind.
   ImGui::SetScrollFromPosY(top - ImGui::GetWindowPos().y, 0);
   if (std::abs(away) < 1 || at_end) context.state.jump.clear();
-}
-
-/// What this is for, for somebody who has never seen it; stays until the app is opened again.
-void draw_welcome(DrawContext& context) {
-  if (!context.state.first_visit || !context.state.lesson.empty()) return;
-  take_space(context, 4);
-  draw_paragraph(context, TextStyle::body, context.theme.colour.text,
-                 "Will this format do the job? Cover, frame, pixels, cards, cost: press any figure "
-                 "to see why.",
-                 0);
 }
 
 /// The cautions that hold for every plan, at the foot.
@@ -291,6 +339,7 @@ void draw_column(DrawContext& context) {
   const RectPx& box = context.layout.column;
   PanelState& state = context.state;
   ImGui::SetCursorScreenPos({box.x, box.y});
+  note_place(context, "column", "questions", box);
   const float side = context.theme.space(4);
   const RectPx& screen = context.layout.screen;
   state.anchor.begin(box, {screen.width, screen.height, context.theme.scale, bottom(box)},
@@ -303,7 +352,6 @@ void draw_column(DrawContext& context) {
                         (context.theme.coarse ? ImGuiWindowFlags_NoScrollbar : 0));
   ImGui::PopStyleVar();
   state.anchor.enter();
-  draw_welcome(context);
   // A lesson under way stands above everything it talks about.
   const Panel* lesson = context.state.lesson.empty() ? nullptr : find_panel("lesson");
   if (lesson != nullptr) draw_panel(context, *lesson);

@@ -59,7 +59,7 @@ void draw_library(DrawContext& context) {
     if (control.kind == ControlKind::action && !control.help.empty()) {
       draw_lines(context, control.help);
     }
-    draw_control(context, control.id);
+    draw_usable(context, control.id);
   }
 }
 

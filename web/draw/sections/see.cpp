@@ -9,10 +9,10 @@ namespace widegate {
 Panel see_panel() {
   static constexpr auto kFields = std::to_array<PanelField>({
       {"/lens/focus_m"},
+      {"/lens/wanted_width_m"},
       {"/lens/f_number"},
       {"/lens/match", true},
       {"/lens/circle_of_confusion_mm", true},
-      {"/lens/wanted_width_m", true},
       {"/lens/wanted_height_m", true},
   });
   static constexpr auto kExtra = std::to_array<std::string_view>({kSameView});

@@ -45,6 +45,8 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
              !set_frame_line(control.id, text, context.state) &&
              !set_picture_control(control.id, text, context.state) &&
              !set_comparison_control(control.id, text, context.app, context.state.comparison)) {
+    if (context.state.entry != control.id || !continuous) context.state.reply_above.reset();
+    context.state.entry = control.id;
     context.commands.push_back(SetField{control.id, field_input(control.id, text), continuous});
   }
 }
@@ -94,6 +96,11 @@ void draw_value_field(DrawContext& context, Control& control, const RectPx& box,
   const bool empty = control.kind == ControlKind::text && control.edit_text.empty();
   paint.text(inner, align, empty ? TextStyle::caption : TextStyle::strong,
              empty ? colour.quiet : colour.text, control.value_text);
+}
+
+void draw_usable(DrawContext& context, std::string_view id) {
+  const Control* control = context.view.find(id);
+  if (control != nullptr && control->enabled) draw_control(context, id);
 }
 
 void draw_control(DrawContext& context, std::string_view id) {

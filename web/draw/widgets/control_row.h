@@ -11,6 +11,9 @@ namespace widegate {
 /// Draws the control with this id; nothing when the view has none.
 void draw_control(DrawContext& context, std::string_view id);
 
+/// Draws it unless it is an action or a list that can not be used now: that would be dead space.
+void draw_usable(DrawContext& context, std::string_view id);
+
 /// Sets a control: a value of the plan by a command, a setting of the screen at once.
 void set_control(DrawContext& context, const Control& control, std::string_view text,
                  bool continuous);

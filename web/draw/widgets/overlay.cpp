@@ -114,6 +114,7 @@ void draw_entry(DrawContext& context, const Control& control, const ChoiceItem& 
   const RectPx row = take_row(entry_height(context, item, width));
   ImGui::PushID(item.value.data(), item.value.data() + item.value.size());
   const Press press = pressable("entry", row);
+  note_place(context, "entry", item.value, row);
   ImGui::PopID();
   const float radius = 10 * context.theme.scale;
   if (chosen || press.held || press.hovered) {

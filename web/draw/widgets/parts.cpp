@@ -75,6 +75,12 @@ void note_rect(DrawContext& context, Control& control, const RectPx& box) {
   ++context.view.rect_version;
 }
 
+void note_place(DrawContext& context, std::string_view kind, std::string_view name,
+                const RectPx& box) {
+  if (!ImGui::IsRectVisible({box.x, box.y}, {right(box), bottom(box)})) return;
+  context.view.mirror.places.push_back({std::string(kind) + ":" + std::string(name), box});
+}
+
 void show_focus(DrawContext& context, const Control& control, const RectPx& row) {
   if (context.state.focus != control.id || context.state.focus.empty()) return;
   context.paint().focus_ring(row);

@@ -41,6 +41,10 @@ struct FigureWords {
 /// Notes where a control was drawn: in the view, for the page and for typing.
 void note_rect(DrawContext& context, Control& control, const RectPx& box);
 
+/// Notes where something was drawn that is no control (Place); only what is in sight.
+void note_place(DrawContext& context, std::string_view kind, std::string_view name,
+                const RectPx& box);
+
 /// Draws the focus ring and scrolls when the page's focus is on this control.
 void show_focus(DrawContext& context, const Control& control, const RectPx& row);
 

@@ -117,6 +117,7 @@ void draw_rail_item(DrawContext& context, const Section& section, const RectPx& 
   const Palette& colour = context.theme.colour;
   const bool current = context.state.current == section.id;
   const Press press = pressable(section.id, box);
+  note_place(context, "rail", section.id, box);
   if (press.held || press.hovered) paint.fill(inset(box, 2), colour.raised, 10);
   if (press.clicked) context.state.jump = section.id;
   const float mark = 21 * context.theme.scale;
@@ -146,6 +147,7 @@ float verdict_item(DrawContext& context, const Section& section, float y) {
   const float words = paint.wrapped_height(TextStyle::caption, section.verdict, width);
   const RectPx box = {rail.x, y, rail.width, title + words + context.theme.space(5)};
   const Press press = pressable(section.id, box);
+  note_place(context, "rail", section.id, box);
   const bool current = context.state.current == section.id;
   if (press.held || press.hovered) paint.fill(box, colour.raised);
   if (current) paint.fill({box.x, box.y + 4, 4, std::max(0.0F, box.height - 8)}, colour.accent, 2);
