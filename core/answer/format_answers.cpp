@@ -3,6 +3,7 @@
 #include "core/answer/finder.h"
 #include "core/base/number_text.h"
 #include "core/choose/smallest_change.h"
+#include "core/plan/plan_changes.h"
 #include "core/report/figure_text.h"
 
 namespace widegate {
@@ -37,9 +38,12 @@ void add_format(Finder& finder, const Note& note, const RankedFormat& ranked) {
                        std::move(change));
 }
 
-/// What turns a figure of the equipment itself is no answer: nobody can dial a lens's circle.
-bool can_be_done(const Change& change) {
-  return change.input != Input::image_circle && !change.patch.empty();
+/// What turns a figure of the equipment itself is no answer: nobody can dial a lens's circle. Nor
+/// is a rate below the project's: nobody asked for fast motion.
+bool can_be_done(const Change& change, const Plan& plan) {
+  if (change.input == Input::image_circle || change.patch.empty()) return false;
+  const auto rate = parse_rational(change.value);
+  return change.input != Input::sensor_rate || !rate || *rate >= plan.run.project_rate;
 }
 
 }  // namespace
@@ -63,8 +67,11 @@ void find_smallest_changes(Finder& finder, const Note& note) {
   find_formats(finder, note);
   const Plan& plan = finder.plan();
   for (const Change& change : smallest_changes(plan, finder.catalogue(), plan.format)) {
-    if (!can_be_done(change)) continue;
-    finder.add_if_mended(note, change_text(change), "then this format passes", change.patch);
+    if (!can_be_done(change, plan)) continue;
+    const Checked<Plan> changed = with_fields(plan, change.patch, finder.catalogue());
+    if (!changed) continue;
+    finder.add_if_mended(note, change_words(plan, *changed, finder.catalogue()),
+                         "then this format passes", change.patch);
   }
 }
 

@@ -67,7 +67,7 @@ export class Thumb {
       if (box && box.y >= column.top && box.y + box.height <= column.low) return box;
       // What is not drawn at all may be above as well.
       const up = box ? box.y < column.top : id.startsWith('start:') || i % 12 > 5;
-      await this.swipe(up ? 0.8 : -0.8, column);
+      await this.swipe(up ? 0.6 : -0.6, column);
     }
     throw new Error(`${id} did not come into sight by swiping`);
   }
@@ -80,8 +80,10 @@ export class Thumb {
 
   async swipe(share, column) {
     this.swipes += 1;
-    const by = (column.low - column.top) * share;
-    const from = by < 0 ? column.low - 12 : column.top + 12;
+    const height = column.low - column.top;
+    const by = height * share;
+    // A message may lie over the lower end.
+    const from = by < 0 ? column.low - height * 0.3 : column.top + height * 0.1;
     // At the very edge of the column, where no slider is.
     const x = column.right - 6;
     await this.fingers.drag([x, from], [x, from + by], { steps: 8, rest_ms: 200 });
