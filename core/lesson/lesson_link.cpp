@@ -18,7 +18,6 @@
 namespace widegate {
 namespace {
 
-constexpr std::string_view kKind = "lesson-";
 constexpr std::string_view kVersion = "1";
 constexpr std::string_view kNamed = "id.";
 
@@ -194,12 +193,10 @@ Checked<Lesson> carried_lesson(std::string_view link, std::string_view text,
 
 }  // namespace
 
-bool is_lesson_link(std::string_view link) { return fragment_of(link).starts_with(kKind); }
-
 std::optional<std::string> lesson_to_link(const Lesson& lesson, std::int64_t step,
                                           const Catalogue& catalogue) {
   const std::string head =
-      std::string(kKind) + std::string(kVersion) + "." + std::to_string(step) + ".";
+      std::string(kLessonLinkMark) + std::string(kVersion) + "." + std::to_string(step) + ".";
   const std::string id = built_in_id(lesson, catalogue);
   if (!id.empty()) return head + std::string(kNamed) + id;
   const auto text = coded(lesson);
@@ -212,8 +209,9 @@ Checked<LinkedLesson> lesson_from_link(std::string_view link, const Catalogue& c
   if (rest.size() > kMaxLinkLength) {
     return refused(link, "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
   }
-  if (!rest.starts_with(kKind)) return refused(link, "a lesson's link, which this one is not");
-  rest.remove_prefix(kKind.size());
+  if (!rest.starts_with(kLessonLinkMark))
+    return refused(link, "a lesson's link, which this one is not");
+  rest.remove_prefix(kLessonLinkMark.size());
   if (take_part(rest) != kVersion) {
     return refused(link, "a lesson's link of version " + std::string(kVersion) +
                              "; this one was made by a newer Widegate, reload to update");

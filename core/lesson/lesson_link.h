@@ -9,12 +9,10 @@
 
 #include "core/base/problem.h"
 #include "core/catalogue/catalogue.h"
+#include "core/handover/link/link_kind.h"
 #include "core/lesson/lesson.h"
 
 namespace widegate {
-
-/// True for a link, or an address with one, that holds a lesson of any version.
-[[nodiscard]] bool is_lesson_link(std::string_view link);
 
 /// "lesson-1.3." and base64url text: opens at the third step. A lesson that is one of the built-in
 /// ones, value for value, is named instead: "lesson-1.3.id.squeeze".

@@ -8,6 +8,8 @@
 #include "core/handover/link/show_link.h"
 #include "core/handover/sheet/sheet.h"
 #include "core/handover/sheet/show_sheet.h"
+#include "core/lesson/handout.h"
+#include "core/lesson/lesson_link.h"
 #include "core/report/evaluate.h"
 #include "tools/cli/files.h"
 #include "tools/cli/plan_source.h"
@@ -45,6 +47,22 @@ ExitCode show_sheet(const PlanSource& source, const std::string& address, const 
 
 }  // namespace
 
+namespace {
+
+/// The handout of a lesson; one whose link no device would open has none on it.
+ExitCode handout(const PlanSource& source, const std::string& address, const std::string& date,
+                 const std::string& output) {
+  const auto loaded = source.load_as_lesson();
+  if (!loaded) return ExitCode::bad_input;
+  const std::string link = lesson_to_link(loaded->lesson, 1, loaded->library).value_or("");
+  const std::string whole = address.empty() || link.empty() ? link : address + "#" + link;
+  const LessonRun run = run_lesson(loaded->lesson, loaded->library);
+  return written(output,
+                 handout_html(loaded->lesson, run, loaded->library, {.link = whole, .date = date}));
+}
+
+}  // namespace
+
 Action set_up_sheet(Command& command) {
   struct Options {
     std::shared_ptr<PlanSource> source;
@@ -58,11 +76,15 @@ Action set_up_sheet(Command& command) {
   command.add_option("-o,--output", options->output, "File to write; - for standard output");
   command.add_option("--address", options->address,
                      "Address of the app, for the link and its QR code");
-  command.add_option("--date", options->date, "Day it is made, to print on the sheet of a show");
+  command.add_option("--date", options->date,
+                     "Day it is made, to print on the sheet of a show or a lesson");
   command.add_flag("--working", options->working, "Add the workings on further pages");
   return [options] {
     if (options->source->holds_show()) {
       return show_sheet(*options->source, options->address, options->date, options->output);
+    }
+    if (options->source->holds_lesson()) {
+      return handout(*options->source, options->address, options->date, options->output);
     }
     const auto loaded = options->source->load();
     if (!loaded) return ExitCode::bad_input;

@@ -165,7 +165,11 @@ void more_formats(Desk& desk) {
   desk.state.formats_shown += kMore;
 }
 
-void lesson_leave(Desk& desk) { leave_lesson(desk.state); }
+void lesson_leave(Desk& desk) { end_lesson(desk.state, desk.commands); }
+void lesson_save(Desk& desk) { save_lesson(desk.state, desk.platform); }
+void lesson_link(Desk& desk) { copy_lesson_link(desk.app, desk.state, desk.platform); }
+void lesson_qr(Desk& desk) { show_lesson_qr(desk.app, desk.state, desk.platform); }
+void lesson_print(Desk& desk) { print_lesson(desk.app, desk.state, desk.platform); }
 
 struct ActionRow {
   std::string_view id;
@@ -193,6 +197,11 @@ constexpr auto kActions = std::to_array<ActionRow>({
     {kLessonNext, lesson_next, false},
     {kLessonBack, lesson_back, false},
     {kLessonLeave, lesson_leave, false},
+    {kLessonOpen, open_plan, false},
+    {kLessonSave, lesson_save, false},
+    {kLessonLink, lesson_link, false},
+    {kLessonQr, lesson_qr, false},
+    {kLessonPrint, lesson_print, false},
 });
 
 }  // namespace

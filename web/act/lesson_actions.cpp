@@ -6,8 +6,6 @@
 #include <utility>
 #include <vector>
 
-#include "core/lesson/built_in_lessons.h"
-#include "core/lesson/lesson_run.h"
 #include "web/act/kept_plan_actions.h"
 
 namespace widegate {
@@ -68,6 +66,18 @@ void leave_lesson(PanelState& state) {
   compare(state.before_lesson, state.comparison);
 }
 
+void end_lesson(PanelState& state, Commands& commands) {
+  if (!state.lesson_shown) return;
+  Plan before = state.lesson_shown->plan_before;
+  const std::int64_t kept = state.lesson_shown->kept_before;
+  leave_lesson(state);
+  commands.emplace_back(ReplacePlan{std::move(before)});
+  state.shelf.current = kept;
+  ++state.shelf.revision;
+  state.message = "The lesson is left. Your own plan is back as it was.";
+  state.message_stays = true;
+}
+
 void show_lesson_step(std::size_t step, PanelState& state, Commands& commands) {
   if (!state.lesson_shown || step >= state.lesson_shown->lesson.steps.size()) return;
   const Lesson& lesson = state.lesson_shown->lesson;
@@ -77,23 +87,6 @@ void show_lesson_step(std::size_t step, PanelState& state, Commands& commands) {
   state.jump = "lesson";
   show(lesson, step, state);
   commands.emplace_back(ReplacePlan{lesson.steps[step].plan});
-}
-
-void start_lesson(std::string_view id, const App& app, PanelState& state, Commands& commands) {
-  leave_lesson(state);
-  const auto same = [id](const LessonHead& head) { return head.id == id; };
-  if (std::none_of(state.lesson_heads.begin(), state.lesson_heads.end(), same)) return;
-  auto lesson = built_in_lesson(id, app.library());
-  if (!lesson) {
-    state.message = "This lesson needs the demo cameras of the library.";
-    return;
-  }
-  LessonRun run = run_lesson(*lesson, app.library());
-  state.lesson_shown =
-      std::make_shared<const LessonShown>(LessonShown{std::move(*lesson), std::move(run)});
-  state.before_lesson = state.comparison;
-  state.lesson = id;
-  show_lesson_step(0, state, commands);
 }
 
 }  // namespace widegate

@@ -105,12 +105,21 @@ struct WorkingText {
   friend bool operator==(const WorkingText&, const WorkingText&) = default;
 };
 
+/// A figure to watch in a step: what it was and what it is now, each with its unit.
+struct WatchedText {
+  std::string label;
+  std::string before;  ///< Empty in a first step.
+  std::string after;
+  friend bool operator==(const WatchedText&, const WatchedText&) = default;
+};
+
 /// The step of a lesson under way.
 struct LessonText {
   std::string title;  ///< Of the lesson and its aim; empty when none is under way.
   std::string step;   ///< "2 of 5: The same area, fewer pixels"
   std::string words;
-  WorkingText working;  ///< Of the figure the step is about.
+  std::vector<WatchedText> figures;  ///< Of the plan on the screen against the step before.
+  WorkingText working;               ///< Of the figure the step is about.
   std::string control;  ///< The one to move; drawn in the lesson, not in its own section.
   friend bool operator==(const LessonText&, const LessonText&) = default;
 };

@@ -150,6 +150,12 @@ void write_lesson(std::string& out, const LessonText& lesson) {
   object.text("step", lesson.step);
   object.text("words", lesson.words);
   write_working(object.key("working"), lesson.working);
+  write_list(object.key("figures"), lesson.figures, [](std::string& each, const WatchedText& row) {
+    ObjectWriter figure(each);
+    figure.text("label", row.label);
+    figure.text("before", row.before);
+    figure.text("after", row.after);
+  });
 }
 
 }  // namespace

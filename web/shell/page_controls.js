@@ -92,7 +92,9 @@ export class Twin {
     const place = this.root.querySelector('#section_lesson .story');
     if (!place) return;
     place.hidden = !lesson.title;
-    patch_lines(place, [['p', lesson.title], ['h3', lesson.step], ['p', lesson.words], ...working_lines(lesson.working)]);
+    patch_lines(place, [['p', lesson.title], ['h3', lesson.step], ['p', lesson.words],
+      ...lesson.figures.map(({ label, before, after }) => ['p', before && before !== after ? `${label}: ${before} → ${after}` : `${label}: ${after}`]),
+      ...working_lines(lesson.working)]);
   }
 
   announce(text) {

@@ -114,9 +114,13 @@ struct PanelState {
   std::vector<LessonHead> lesson_heads;             ///< To choose from, once the rest is here.
   std::string lesson;                               ///< Id of the lesson under way; empty for none.
   std::shared_ptr<const LessonShown> lesson_shown;  ///< Null when none is under way.
+  std::vector<Lesson> own_lessons;                  ///< Opened here and kept; after the others.
+  std::string own_lesson_texts;                     ///< As they are kept.
+  std::string asked_lesson;  ///< Link of a lesson that waits for the rest of the program.
   std::size_t lesson_step = 0;
   ComparisonState before_lesson;    ///< What was compared; comes back when the lesson is left.
   std::string message;              ///< What was done, or why not; until the next change.
+  bool message_stays = false;       ///< It tells of the change that is under way.
   std::string undo_offer;           ///< The message that has a button to undo beside it.
   std::string entry;                ///< The value of the plan that was set last.
   std::optional<bool> reply_above;  ///< Where its answers stand; decided when it is drawn.

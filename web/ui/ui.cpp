@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/handover/link/link.h"
+#include "core/handover/link/link_kind.h"
 #include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "imgui_internal.h"
@@ -237,7 +238,8 @@ struct Ui::Parts {
     for (const Command& command : asked) {
       changed = take_delivery_command(command, state.delivery) || app.apply(command) || changed;
     }
-    if (changed && state.message == told) state.message.clear();
+    const bool stays = std::exchange(state.message_stays, false);
+    if (changed && state.message == told && !stays) state.message.clear();
     return refresh();
   }
 
@@ -246,10 +248,11 @@ struct Ui::Parts {
   void save() {
     const bool resting = !state.drag || settle <= 1;
     if (resting && app.revision() != saved_revision) {
-      save_to_shelf(app, state, platform, commands);
+      // What is on the screen in a lesson is the lesson's: one's own plan stays kept.
+      if (state.lesson.empty()) save_to_shelf(app, state, platform, commands);
       for (const Command& command : std::exchange(commands, {})) app.apply(command);
       saved_revision = app.revision();
-      store_plan();
+      if (state.lesson.empty()) store_plan();
     }
     if (!state.drag && state.delivery.version != saved_delivery) {
       saved_delivery = state.delivery.version;
@@ -305,9 +308,24 @@ struct Ui::Parts {
     return false;
   }
 
+  /// Begins the lesson of an address, now or when the rest of the program is here.
+  void open_lesson(std::string link) {
+    if (state.rest != RestOfProgram::here) {
+      state.asked_lesson = std::move(link);
+      state.message = rest_words(state.rest);
+      platform.want_rest();
+    } else if (open_lesson_link(link, app, state, platform, commands)) {
+      fragment = std::move(link);
+    }
+  }
+
   /// Takes a plan out of the address. A text that is none leaves the plan as it is, and says so.
   bool open_link(std::string_view text) {
     if (text.empty() || text == fragment) return false;
+    if (is_lesson_link(text)) {
+      open_lesson(std::string(text));
+      return false;
+    }
     auto plan = plan_from_link(text, app.library());
     if (!plan) {
       state.message = "This link does not hold a plan that can be read: expected " +
@@ -350,7 +368,8 @@ struct Ui::Parts {
 
   /// What is kept on the device for the rest of the program.
   void load_rest() {
-    state.lesson_heads = built_in_lesson_heads();
+    load_lessons(app, state, platform);
+    if (!state.asked_lesson.empty()) open_lesson(std::exchange(state.asked_lesson, {}));
     load_delivery(state.delivery, platform);
     load_comparison(state.comparison, platform, app.library());
     saved_delivery = state.delivery.version;
@@ -536,7 +555,7 @@ void Ui::dismiss() {
   } else if (!state.message.empty()) {
     state.message.clear();
   } else {
-    leave_lesson(state);
+    end_lesson(state, parts_->commands);
   }
   parts_->act();
   parts_->touch();
@@ -602,7 +621,7 @@ void Ui::fragment_changed(std::string_view fragment) {
     leave_shelf(p.state);
     tell_brought_rows(p.app, p.state);
     p.act();
-  } else {
+  } else if (p.state.lesson.empty()) {
     p.store_plan();
   }
   p.touch();
@@ -623,6 +642,12 @@ void Ui::file_opened(std::string_view purpose, std::string_view name, std::strin
     p.touch();
   }
   if (purpose != kPlanFile) return;
+  if (looks_like_lesson(text) && p.state.rest == RestOfProgram::here) {
+    open_lesson_file(name, text, p.app, p.state, p.platform, p.commands);
+    p.act();
+    p.touch();
+    return;
+  }
   auto plan = plan_from_json(text, p.app.library());
   if (plan) {
     leave_lesson(p.state);

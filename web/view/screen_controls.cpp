@@ -124,6 +124,7 @@ struct ButtonRow {
   bool (*enabled)(const Source&);
 };
 bool always(const Source&) { return true; }
+bool in_lesson(const Source& source) { return !source.state.lesson.empty(); }
 bool worked_out(const Source& source) { return source.app.report().problems.empty(); }
 
 constexpr auto kButtons = std::to_array<ButtonRow>({
@@ -151,8 +152,12 @@ constexpr auto kButtons = std::to_array<ButtonRow>({
      [](const Source& s) { return s.state.lesson_step + 1 < lesson_steps(s.state); }},
     {kLessonBack, "lesson", "Step back",
      [](const Source& s) { return lesson_steps(s.state) > 0 && s.state.lesson_step > 0; }},
-    {kLessonLeave, "lesson", "Leave the lesson",
-     [](const Source& s) { return !s.state.lesson.empty(); }},
+    {kLessonLeave, "lesson", "Leave the lesson", in_lesson},
+    {kLessonOpen, "lesson", "Open a lesson from a file", always},
+    {kLessonSave, "lesson", "Save the lesson as a file", in_lesson},
+    {kLessonLink, "lesson", "Copy the link to this step", in_lesson},
+    {kLessonQr, "lesson", "Show the QR code of this step", in_lesson},
+    {kLessonPrint, "lesson", "Print the handout", in_lesson},
 });
 
 Control button_control(const Source& source, const ButtonRow& row) {

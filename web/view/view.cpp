@@ -6,9 +6,11 @@
 #include <utility>
 
 #include "core/base/number_text.h"
+#include "core/lesson/lesson_run.h"
 #include "core/report/figure_text.h"
 #include "core/report/notes.h"
 #include "core/report/requirement_lines.h"
+#include "core/report/told_figure.h"
 #include "core/report/verdict.h"
 #include "core/report/working.h"
 #include "web/view/delivery.h"
@@ -112,7 +114,9 @@ WorkingText working_text(const App& app, std::string_view key) {
   text.key = key;
   text.title = std::move(working->title);
   text.formula = std::move(working->formula);
-  text.numbers = std::move(working->substituted);
+  if (!working->symbols.empty()) text.numbers.push_back(std::move(working->symbols));
+  for (std::string& line : working->substituted) text.numbers.push_back(std::move(line));
+  for (const std::string& step : working->because) text.numbers.push_back("because " + step);
   for (const std::string& each : working->told) {
     text.result += (text.result.empty() ? "" : "–") + each;
   }
@@ -142,13 +146,19 @@ void round_result(WorkingText& text, const Mirror& mirror) {
 LessonText lesson_text(const App& app, const PanelState& state, const Mirror& mirror) {
   LessonText text;
   if (!state.lesson_shown || state.lesson_step >= state.lesson_shown->run.steps.size()) return text;
-  const auto& [lesson, run] = *state.lesson_shown;
+  const Lesson& lesson = state.lesson_shown->lesson;
+  const LessonRun& run = state.lesson_shown->run;
   const LessonStep& step = lesson.steps[state.lesson_step];
   const StepRun& told = run.steps[state.lesson_step];
   text.title = lesson.title;
   text.step = std::to_string(state.lesson_step + 1) + " of " + std::to_string(run.steps.size()) +
               ": " + told.title;
   text.words = told.words;
+  for (const WatchedFigure& figure : told.figures) {
+    const auto now = told_figure(app.plan(), app.report(), figure.key);
+    text.figures.push_back(
+        {figure.label, figure.before, now ? with_unit(now->text, now->unit) : "–"});
+  }
   text.working = working_text(app, step.figures.front().key);
   round_result(text.working, mirror);
   text.control = step.control;

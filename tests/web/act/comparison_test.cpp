@@ -130,7 +130,7 @@ TEST_CASE(
   screen.ui.show_working(rows.front().working);
   CHECK(screen.ui.mirror().working.result == "47 mm");
   REQUIRE(screen.ui.mirror().working.numbers.size() == 2);
-  CHECK(screen.ui.mirror().working.numbers.back() == "= 46.9907407407 mm");
+  CHECK(screen.ui.mirror().working.numbers.back() == "= 46.99 mm");
   set(screen, kSameView, "no-such-camera");
   CHECK(listed().empty());
   set(screen, kSameView, "alder");

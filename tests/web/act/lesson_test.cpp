@@ -8,6 +8,8 @@
 #include "core/catalogue/catalogue_json.h"
 #include "core/handover/link/link.h"
 #include "core/lesson/built_in_lessons.h"
+#include "core/lesson/lesson_json.h"
+#include "core/lesson/lesson_link.h"
 #include "core/plan/plan_json.h"
 #include "tests/web/support/harness.h"
 #include "web/act/handover_actions.h"
@@ -216,4 +218,115 @@ TEST_CASE("on a phone the way on is in sight in every step, back and next side b
       }
     }
   }
+}
+
+TEST_CASE("leaving a lesson gives back the person's own plan, and says so") {
+  const auto by_button = [](Screen& screen) { press(screen, kLessonLeave); };
+  const auto by_back = [](Screen& screen) {
+    screen.ui.dismiss();
+    screen.settle();
+  };
+  const auto by_choice = [](Screen& screen) { start(screen, ""); };
+  for (const std::function<void(Screen&)>& leave :
+       std::vector<std::function<void(Screen&)>>{by_button, by_back, by_choice}) {
+    Screen screen(phone());
+    screen.settle();
+    screen.ui.set("/lens/focal_mm", "75");
+    screen.ui.set("/title", "Mine");
+    screen.settle();
+    start(screen, "squeeze");
+    press(screen, kLessonNext);
+    start(screen, "data-and-cards");  // From one lesson into another: the plan is still one's own.
+    CHECK(screen.value("/title") == "Frame rate, data and cards");
+    screen.ui.dismiss();  // The message of the start, if any.
+    if (screen.ui.mirror().lesson.title.empty()) start(screen, "data-and-cards");
+    leave(screen);
+    CHECK(screen.ui.mirror().lesson.title.empty());
+    CHECK(screen.value("/title") == "Mine");
+    CHECK(screen.value("/lens/focal_mm") == "75");
+    CHECK(screen.ui.mirror().message == "The lesson is left. Your own plan is back as it was.");
+  }
+}
+
+TEST_CASE("a page closed in a lesson comes back with the person's own plan") {
+  Screen screen(phone());
+  screen.settle();
+  screen.ui.set("/title", "Mine");
+  screen.settle();
+  start(screen, "squeeze");
+  press(screen, kLessonNext);
+  Screen again(phone(), screen.platform.kept);
+  again.settle();
+  CHECK(again.value("/title") == "Mine");
+}
+
+TEST_CASE("a lesson's link opens it at its step on a fresh device, which keeps it") {
+  const Catalogue library = built_in_catalogue().value();
+  Lesson own = built_in_lesson("squeeze", library).value();
+  own.title = "My own squeeze";
+  const std::string link = lesson_to_link(own, 3, library).value();
+  Screen screen(phone());
+  screen.settle();
+  screen.ui.fragment_changed(link);
+  screen.settle();
+  CHECK(screen.ui.mirror().lesson.title == "My own squeeze");
+  CHECK(screen.ui.mirror().lesson.step.starts_with("3 of 4"));
+  CHECK(screen.value("/format/mode") == "2x squeeze for 2.39:1");
+  const Control& list = screen.control(kLesson);
+  CHECK(list.choices.back().label == "My own squeeze");
+  press(screen, kLessonLeave);
+  // Kept: another visit has it in the list, and it is there once however often it is opened.
+  Screen again(phone(), screen.platform.kept);
+  again.settle();
+  const std::size_t choices = again.control(kLesson).choices.size();
+  CHECK(again.control(kLesson).choices.back().label == "My own squeeze");
+  again.ui.fragment_changed(link);
+  again.settle();
+  CHECK(again.control(kLesson).choices.size() == choices);
+  CHECK(again.ui.mirror().lesson.title == "My own squeeze");
+  // A damaged one changes nothing and says why.
+  const std::string before = again.value("/title");
+  again.ui.fragment_changed(link.substr(0, link.size() - 4));
+  again.settle();
+  CHECK(again.ui.mirror().message.find("does not hold a lesson that can be read") !=
+        std::string::npos);
+  CHECK(again.value("/title") == before);
+}
+
+TEST_CASE("a lesson is opened from a file, handed on, and what is no lesson is told") {
+  const Catalogue library = built_in_catalogue().value();
+  Lesson own = built_in_lesson("room", library).value();
+  own.title = "My own room";
+  const std::string text = lesson_to_json(own);
+  Screen screen(phone());
+  screen.settle();
+  screen.ui.file_opened(kPlanFile, "room.lesson.json", text);
+  screen.settle();
+  CHECK(screen.ui.mirror().lesson.title == "My own room");
+  press(screen, kLessonNext);
+  press(screen, kLessonSave);
+  CHECK(screen.platform.saved.at("My-own-room.lesson.json") == text);
+  press(screen, kLessonLink);
+  CHECK(screen.platform.copied.find("#lesson-1.2.") != std::string::npos);
+  CHECK(screen.ui.mirror().message.find("It opens this step, and has ") != std::string::npos);
+  press(screen, kLessonPrint);
+  CHECK(screen.platform.printed.find("Answers") != std::string::npos);
+  const std::string title = screen.ui.mirror().lesson.title;
+  screen.ui.file_opened(kPlanFile, "bad.json", R"({"widegate_lesson": 1})");
+  screen.settle();
+  CHECK(screen.ui.mirror().message.starts_with("bad.json is not a lesson: /"));
+  CHECK(screen.ui.mirror().lesson.title == title);
+}
+
+TEST_CASE("a step shows its figures before and after, and they follow the control") {
+  Screen screen(phone());
+  screen.settle();
+  start(screen, "pixels-in-the-file");
+  press(screen, kLessonNext);
+  const auto figure = [&](std::size_t at) { return screen.ui.mirror().lesson.figures.at(at); };
+  CHECK(figure(0) == WatchedText{"Recorded width", "4096 px", "2048 px"});
+  CHECK(figure(1) == WatchedText{"Counted", "9 437 184 photosites", "9 437 184 photosites"});
+  screen.ui.set("/format/recording", "resample-3840");
+  screen.settle();
+  CHECK(figure(0) == WatchedText{"Recorded width", "4096 px", "3840 px"});
 }

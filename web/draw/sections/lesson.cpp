@@ -30,6 +30,20 @@ void draw_ways(DrawContext& context) {
   take_space(context, 3);
 }
 
+/// What the figures were and are: the answer of the step, beside the control that moves them.
+void draw_figures(DrawContext& context, const std::vector<WatchedText>& figures) {
+  const Theme& theme = context.theme;
+  for (const WatchedText& figure : figures) {
+    const bool same = figure.before == figure.after;
+    std::string line = figure.label + ": ";
+    if (!figure.before.empty() && !same) line += figure.before + " → ";
+    line += figure.after + (same ? ", the same" : "");
+    const TextStyle style = theme.for_reading(same ? TextStyle::body : TextStyle::strong);
+    draw_paragraph(context, style, same ? theme.colour.quiet : theme.colour.text, line, 1);
+  }
+  take_space(context, 2);
+}
+
 void draw_step(DrawContext& context) {
   const LessonText& lesson = context.view.mirror.lesson;
   const Palette& colour = context.theme.colour;
@@ -39,6 +53,7 @@ void draw_step(DrawContext& context) {
   draw_paragraph(context, theme.for_reading(TextStyle::body), colour.text, lesson.words, 3);
   draw_ways(context);
   draw_control(context, lesson.control);
+  draw_figures(context, lesson.figures);
   if (!lesson.working.title.empty()) {
     draw_paragraph(context, theme.for_reading(TextStyle::strong), colour.text, lesson.working.title,
                    1);
@@ -52,14 +67,20 @@ void draw_lesson(DrawContext& context) {
   const bool running = under_way(context.state);
   if (running) draw_step(context);
   draw_control(context, kLesson);
-  if (running) draw_control(context, kLessonLeave);
+  draw_control(context, kLessonOpen);
+  if (!running) return;
+  for (const std::string_view id :
+       {kLessonLink, kLessonQr, kLessonPrint, kLessonSave, kLessonLeave}) {
+    draw_control(context, id);
+  }
 }
 
 }  // namespace
 
 Panel lesson_panel() {
   static constexpr auto kActions =
-      std::to_array<std::string_view>({kLesson, kLessonNext, kLessonBack, kLessonLeave});
+      std::to_array<std::string_view>({kLesson, kLessonNext, kLessonBack, kLessonOpen, kLessonLink,
+                                       kLessonQr, kLessonPrint, kLessonSave, kLessonLeave});
   return {.id = "lesson",
           .title = "Lessons",
           .question = "Prepared steps for a class; every step can be played with.",
