@@ -30,10 +30,10 @@ Span cost_in(const MoneyReport& money, const std::string& currency) {
   return at == money.sums.end() ? Span{} : at->cost;
 }
 
-Difference difference(const ShowReport& before, const ShowReport& after) {
+ShowDifference difference(const ShowReport& before, const ShowReport& after) {
   const ShowTotals& a = after.totals;
   const ShowTotals& b = before.totals;
-  Difference result{.total_bytes = minus(a.total_bytes, b.total_bytes),
+  ShowDifference result{.total_bytes = minus(a.total_bytes, b.total_bytes),
                     .copies_total_bytes = minus(a.copies_total_bytes, b.copies_total_bytes),
                     .largest_day_bytes = minus(a.largest_day_bytes, b.largest_day_bytes),
                     .cards_to_have = minus(a.cards_to_have, b.cards_to_have),
@@ -100,14 +100,14 @@ Show with_one_more(Show show, std::size_t part, OneMore change) {
   return show;
 }
 
-std::vector<Difference> differences_of_one_more(const Show& show, const ShowReport& report,
+std::vector<ShowDifference> differences_of_one_more(const Show& show, const ShowReport& report,
                                                 const Catalogue& catalogue) {
-  std::vector<Difference> all;
+  std::vector<ShowDifference> all;
   for (std::size_t part = 0; part < show.parts.size(); ++part) {
     for (const OneMore change : kChanges) {
       const ShowReport after = evaluate_show(with_one_more(show, part, change), catalogue);
       if (!after.problems.empty()) continue;
-      Difference& one = all.emplace_back(difference(report, after));
+      ShowDifference& one = all.emplace_back(difference(report, after));
       one.part = part;
       one.change = change;
     }
@@ -115,7 +115,7 @@ std::vector<Difference> differences_of_one_more(const Show& show, const ShowRepo
   return all;
 }
 
-std::string difference_text(const Difference& difference) {
+std::string difference_text(const ShowDifference& difference) {
   std::string text;
   add_bytes(text, difference.total_bytes, "");
   add_bytes(text, difference.largest_day_bytes, " on the largest day");

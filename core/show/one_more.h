@@ -24,7 +24,7 @@ enum class OneMore { day, camera, footage };
 [[nodiscard]] Show with_one_more(Show show, std::size_t part, OneMore change);
 
 /// How much larger every total becomes; below 0 where it falls.
-struct Difference {
+struct ShowDifference {
   std::size_t part = 0;
   OneMore change = OneMore::day;
   Span total_bytes, copies_total_bytes, largest_day_bytes;
@@ -35,11 +35,11 @@ struct Difference {
 
 /// Every change of every part that gives a valid show, part by part.
 /// @param report  of `show`, valid.
-[[nodiscard]] std::vector<Difference> differences_of_one_more(const Show& show,
+[[nodiscard]] std::vector<ShowDifference> differences_of_one_more(const Show& show,
                                                               const ShowReport& report,
                                                               const Catalogue& catalogue);
 
 /// "+2.4 TB, +1 drive, +1 430 EUR": what changes, in words; "nothing" when nothing does.
-[[nodiscard]] std::string difference_text(const Difference& difference);
+[[nodiscard]] std::string difference_text(const ShowDifference& difference);
 
 }  // namespace widegate

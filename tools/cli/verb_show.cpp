@@ -68,7 +68,7 @@ std::string show_table(const LoadedShow& loaded) {
   add_media(table, report);
   add_money(table, report.money);
   table.section("What a little more costs");
-  for (const Difference& one : differences_of_one_more(loaded.show, report, loaded.library)) {
+  for (const ShowDifference& one : differences_of_one_more(loaded.show, report, loaded.library)) {
     table.row(report.parts[one.part].name + ": " + std::string(one_more_words(one.change)),
               difference_text(one));
   }

@@ -20,6 +20,7 @@
 #include "web/state/delivery_state.h"
 #include "web/state/lesson_state.h"
 #include "web/state/library_state.h"
+#include "web/state/show_state.h"
 
 namespace widegate {
 
@@ -127,6 +128,7 @@ struct PanelState {
   PictureState picture;
   ComparisonState comparison;
   DeliveryState delivery;
+  ShowState show;
   LibraryState library;
   ShelfState shelf;
   MemoryState memory;

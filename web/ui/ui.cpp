@@ -6,6 +6,7 @@
 
 #include "core/handover/link/link.h"
 #include "core/handover/link/link_kind.h"
+#include "core/handover/link/show_link.h"
 #include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "imgui_internal.h"
@@ -17,6 +18,7 @@
 #include "web/act/lesson_actions.h"
 #include "web/act/library_actions.h"
 #include "web/act/ranking_actions.h"
+#include "web/act/show_actions.h"
 #include "web/app/app.h"
 #include "web/draw/picture/picture.h"
 #include "web/draw/picture/scale.h"
@@ -53,7 +55,7 @@ constexpr std::string_view kPictureKey = "picture";
 /// What the view depends on, to know when it is stale.
 struct ViewInputs {
   std::uint64_t revision = 0;
-  std::uint64_t delivery = 0, comparison = 0;
+  std::uint64_t delivery = 0, comparison = 0, show = 0;
   bool dragging = false;  ///< What rests during a drag is made afterwards.
   ThemeChoice theme = ThemeChoice::system;
   bool desqueezed = false;
@@ -104,6 +106,7 @@ struct Ui::Parts {
   std::uint64_t saved_revision = 0;
   std::uint64_t saved_delivery = 0;
   std::uint64_t saved_comparison = 0;
+  std::uint64_t saved_show = 0;
   std::uint64_t saved_lately = 0;
   std::string saved_picture;
   std::string fragment;  ///< The plan's own link, as last written to the address.
@@ -122,6 +125,7 @@ struct Ui::Parts {
     return {app.revision(),
             state.delivery.version,
             state.comparison.version,
+            state.show.version,
             state.drag.has_value(),
             state.theme,
             picture.desqueezed,
@@ -229,6 +233,10 @@ struct Ui::Parts {
       run_shelf_action(id, app, state, platform);
       run_ranking_action(id, app, view.ranking, state, commands);
       run_answer_action(id, app, view.answers, state, commands);
+      if (id.starts_with(kShowCommand)) run_show_action(id, app, state, platform, commands);
+    }
+    if (!state.show.asked_link.empty() && state.rest == RestOfProgram::here) {
+      open_asked_show(app, state);
     }
     if (!state.asked_plan.empty()) {
       open_kept_plan(std::exchange(state.asked_plan, {}), app, state, platform, commands);
@@ -262,6 +270,10 @@ struct Ui::Parts {
     if (state.lesson.empty() && state.comparison.version != saved_comparison) {
       saved_comparison = state.comparison.version;
       keep_comparison(state.comparison, platform);
+    }
+    if (state.show.version != saved_show) {
+      saved_show = state.show.version;
+      keep_show(state, platform);
     }
     save_picture();
     if (state.lately_version != saved_lately) {
@@ -326,6 +338,10 @@ struct Ui::Parts {
       open_lesson(std::string(text));
       return false;
     }
+    if (is_show_link(text)) {
+      state.show.asked_link = text;
+      return false;
+    }
     auto plan = plan_from_link(text, app.library());
     if (!plan) {
       state.message = "This link does not hold a plan that can be read: expected " +
@@ -372,6 +388,9 @@ struct Ui::Parts {
     if (!state.asked_lesson.empty()) open_lesson(std::exchange(state.asked_lesson, {}));
     load_delivery(state.delivery, platform);
     load_comparison(state.comparison, platform, app.library());
+    load_show(app, state, platform);
+    saved_show = state.show.version;
+    open_asked_show(app, state);
     saved_delivery = state.delivery.version;
     saved_comparison = state.comparison.version;
   }
@@ -638,6 +657,11 @@ void Ui::file_opened(std::string_view purpose, std::string_view name, std::strin
   }
   if (purpose == kLibraryFile) {
     library_file_opened(name, text, p.app, p.state);
+    p.act();
+    p.touch();
+  }
+  if (purpose == kShowFile) {
+    show_file_opened(name, text, p.app, p.state);
     p.act();
     p.touch();
   }

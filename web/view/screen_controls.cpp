@@ -17,6 +17,7 @@
 #include "web/view/ranking_controls.h"
 #include "web/view/sections.h"
 #include "web/view/see_rows.h"
+#include "web/view/show.h"
 #include "web/view/start_controls.h"
 
 namespace widegate {
@@ -209,6 +210,7 @@ std::vector<Control> make_controls(const App& app, const PanelState& state,
     if (panel.id == "frame") more = frame_line_controls(app, state);
     if (panel.id == "choose") more = ranking_controls(app, state, ranking);
     if (panel.id == "library") more = library_controls(app, state);
+    if (panel.id == kShowSection) more = show_controls(app, state);
     for (Control& control : more) controls.push_back(std::move(control));
   }
   const auto open = std::find_if(controls.begin(), controls.end(), [&state](const Control& each) {

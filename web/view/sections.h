@@ -34,6 +34,7 @@ namespace widegate {
 [[nodiscard]] Panel compare_panel();
 [[nodiscard]] Panel library_panel();
 [[nodiscard]] Panel handover_panel();
+[[nodiscard]] Panel show_panel();
 [[nodiscard]] Panel lesson_panel();
 [[nodiscard]] Panel plan_panel();
 

@@ -190,6 +190,14 @@ void add_delivery(Mirror& mirror, const std::optional<fdl::Delivery>& delivery,
   }
 }
 
+/// What the section of the show adds, which is of no one plan.
+void add_show(Mirror& mirror, const ShowView& view, const PanelState& state) {
+  for (ResultRow& row : show_rows(view)) mirror.results.push_back(std::move(row));
+  for (Section& section : mirror.sections) {
+    if (section.id == kShowSection) section.notes = show_notes_of(state);
+  }
+}
+
 /// What the selected outline of the drawing says; empty for none.
 std::string_view selected_words(const PictureData& picture, const PictureState& state) {
   for (const Outline& outline : picture.outlines) {
@@ -276,10 +284,12 @@ void rebuild(View& view, const App& app, const PanelState& state) {
   if (whole && delivers_now(state)) view.delivery = make_delivery(app, state.delivery);
   view.picture = picture_data(app);
   if (whole) view.comparison = make_comparison(app, state.comparison);
+  if (whole) view.show = show_view(state);
   Mirror next = make_mirror(app, state, view);
   if (whole) {
     add_delivery(next, view.delivery, state);
     for (ResultRow& row : comparison_rows(view.comparison)) next.results.push_back(std::move(row));
+    add_show(next, view.show, state);
   }
   keep_rects(next.controls, view.mirror);
   next.surfaces = std::move(view.mirror.surfaces);

@@ -17,6 +17,7 @@
 #include "web/view/comparison.h"
 #include "web/view/outlines.h"
 #include "web/view/ranking_rows.h"
+#include "web/view/show.h"
 
 namespace widegate {
 
@@ -29,6 +30,7 @@ struct View {
   std::uint64_t answers_revision = 0;  ///< Of the app, when they were found.
   std::optional<fdl::Delivery> delivery;
   Comparison comparison;
+  ShowView show;
   std::uint64_t version = 0;       ///< Grows with every rebuild that changed something.
   std::uint64_t rect_version = 0;  ///< Grows when a rectangle moved.
 

@@ -4,6 +4,7 @@
 
 #include "web/act/lesson_actions.h"
 #include "web/act/library_actions.h"
+#include "web/act/show_actions.h"
 #include "web/draw/widgets/parts.h"
 #include "web/view/choice_search.h"
 #include "web/view/comparison.h"
@@ -29,6 +30,8 @@ void set_control(DrawContext& context, const Control& control, std::string_view 
     }
   } else if (control.id.starts_with(kLibraryPrefix)) {
     set_library_control(control.id, text, context.app, context.state);
+  } else if (control.id.starts_with(kShowPrefix)) {
+    set_show_control(control.id, text, context.app, context.state);
   } else if (control.id == kShelfList) {
     context.state.asked_plan = text;
   } else if (control.id == kTheme) {
