@@ -34,13 +34,13 @@ ShowDifference difference(const ShowReport& before, const ShowReport& after) {
   const ShowTotals& a = after.totals;
   const ShowTotals& b = before.totals;
   ShowDifference result{.total_bytes = minus(a.total_bytes, b.total_bytes),
-                    .copies_total_bytes = minus(a.copies_total_bytes, b.copies_total_bytes),
-                    .largest_day_bytes = minus(a.largest_day_bytes, b.largest_day_bytes),
-                    .cards_to_have = minus(a.cards_to_have, b.cards_to_have),
-                    .drives = minus(a.drives, b.drives),
-                    .tapes = minus(a.tapes, b.tapes),
-                    .copy_hours_per_day = minus(a.copy_hours_per_day, b.copy_hours_per_day),
-                    .money = {}};
+                        .copies_total_bytes = minus(a.copies_total_bytes, b.copies_total_bytes),
+                        .largest_day_bytes = minus(a.largest_day_bytes, b.largest_day_bytes),
+                        .cards_to_have = minus(a.cards_to_have, b.cards_to_have),
+                        .drives = minus(a.drives, b.drives),
+                        .tapes = minus(a.tapes, b.tapes),
+                        .copy_hours_per_day = minus(a.copy_hours_per_day, b.copy_hours_per_day),
+                        .money = {}};
   for (const MoneySum& sum : after.money.sums) {
     result.money.push_back({.currency = sum.currency,
                             .cost = minus(sum.cost, cost_in(before.money, sum.currency)),
@@ -101,7 +101,7 @@ Show with_one_more(Show show, std::size_t part, OneMore change) {
 }
 
 std::vector<ShowDifference> differences_of_one_more(const Show& show, const ShowReport& report,
-                                                const Catalogue& catalogue) {
+                                                    const Catalogue& catalogue) {
   std::vector<ShowDifference> all;
   for (std::size_t part = 0; part < show.parts.size(); ++part) {
     for (const OneMore change : kChanges) {

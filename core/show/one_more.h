@@ -36,8 +36,8 @@ struct ShowDifference {
 /// Every change of every part that gives a valid show, part by part.
 /// @param report  of `show`, valid.
 [[nodiscard]] std::vector<ShowDifference> differences_of_one_more(const Show& show,
-                                                              const ShowReport& report,
-                                                              const Catalogue& catalogue);
+                                                                  const ShowReport& report,
+                                                                  const Catalogue& catalogue);
 
 /// "+2.4 TB, +1 drive, +1 430 EUR": what changes, in words; "nothing" when nothing does.
 [[nodiscard]] std::string difference_text(const ShowDifference& difference);

@@ -80,8 +80,8 @@ void tick(std::string_view id, bool on, const App& app, PanelState& state) {
   if (on) {
     auto plan = plan_from_link(kept->link, app.library());
     if (!plan) {
-      state.message = "“" + kept->title + "” cannot be opened: expected " +
-                      plan.error().front().accepted + ".";
+      state.message =
+          "“" + kept->title + "” cannot be opened: expected " + plan.error().front().accepted + ".";
       return;
     }
     add_plan_to_show(show, std::move(*plan), state);
@@ -123,9 +123,18 @@ void take_links(std::string_view text, const App& app, PanelState& state) {
   if (taken == 0) return;
   replace_by(kShowLinks, std::move(show), app, state);
   if (state.show.rejected.empty()) {
-    state.message = std::to_string(taken) + (taken == 1 ? " link" : " links") +
-                    " taken into the show.";
+    state.message =
+        std::to_string(taken) + (taken == 1 ? " link" : " links") + " taken into the show.";
   }
+}
+
+/// By its place; a text that is the place of none picks nothing.
+void pick_part(std::string_view text, PanelState& state) {
+  const auto place = parse_rational(text);
+  const std::size_t parts = state.show.open ? state.show.open->show.parts.size() : 0;
+  const bool known = place && place->whole() && place->num() >= 0 &&
+                     static_cast<std::size_t>(place->num()) < parts;
+  if (known) state.show.part = static_cast<std::size_t>(place->num());
 }
 
 void set_weekend(Show& show, std::string_view text) {
@@ -212,9 +221,10 @@ void open_part(Desk& desk) {
   ++show.version;
   const ShowPart& part = desk.open.show.parts[show.part];
   put_on_screen(desk, part.plan);
-  desk.state.message = "“" + part.name +
-                       "” is on the screen as a plan. Take it back into the show, or leave it as it "
-                       "was.";
+  desk.state.message =
+      "“" + part.name +
+      "” is on the screen as a plan. Take it back into the show, or leave it as it "
+      "was.";
 }
 
 void bring_back(Desk& desk) {
@@ -352,8 +362,7 @@ void set_show_control(std::string_view id, std::string_view text, const App& app
   if (id == kShowLinks) return take_links(text, app, state);
   if (id == kShowPart || id == kShowThing) {
     if (id == kShowThing) state.show.thing = text;
-    const auto part = parse_rational(text);
-    if (id == kShowPart && part) state.show.part = static_cast<std::size_t>(part->num());
+    if (id == kShowPart) pick_part(text, state);
     ++state.show.version;
     return;
   }

@@ -19,14 +19,14 @@ struct ShowState {
   /// The show with all that follows from it (web/view/show.h); nothing: none was made. What makes
   /// and destroys it is in the rest of the program.
   std::shared_ptr<const OpenShow> open;
-  std::uint64_t version = 0;    ///< Grows with every change of this struct.
-  std::size_t part = 0;         ///< Picked.
-  std::string thing;            ///< Picked to be priced; empty for the first.
-  std::optional<Plan> before;   ///< What was on the screen before a part was; comes back.
+  std::uint64_t version = 0;       ///< Grows with every change of this struct.
+  std::size_t part = 0;            ///< Picked.
+  std::string thing;               ///< Picked to be priced; empty for the first.
+  std::optional<Plan> before;      ///< What was on the screen before a part was; comes back.
   std::size_t part_on_screen = 0;  ///< Of the part, while `before` holds a plan.
-  std::string asked_link;       ///< A show's link that was opened; stays until the rest is here.
-  std::string rejected;         ///< Control whose typed text was not taken; empty for none.
-  std::string accepted;         ///< What it takes instead.
+  std::string asked_link;          ///< A show's link that was opened; stays until the rest is here.
+  std::string rejected;            ///< Control whose typed text was not taken; empty for none.
+  std::string accepted;            ///< What it takes instead.
 };
 
 inline constexpr std::string_view kShowSection = "show";

@@ -6,10 +6,10 @@ namespace widegate {
 
 std::span<const Panel> panels() {
   static const std::array kPanels = {
-      start_panel(),    format_panel(),  frame_panel(),    cover_panel(), see_panel(),
-      resolve_panel(),  run_panel(),     store_panel(),    choose_panel(), delivery_panel(),
-      picture_panel(),  compare_panel(), library_panel(),  handover_panel(), show_panel(),
-      lesson_panel(),   plan_panel()};
+      start_panel(),   format_panel(),  frame_panel(),   cover_panel(),    see_panel(),
+      resolve_panel(), run_panel(),     store_panel(),   choose_panel(),   delivery_panel(),
+      picture_panel(), compare_panel(), library_panel(), handover_panel(), show_panel(),
+      lesson_panel(),  plan_panel()};
   return kPanels;
 }
 

@@ -64,8 +64,7 @@ void add_ticks(std::vector<Control>& controls, const PanelState& state) {
   }
   for (const KeptPlan& plan : state.shelf.shelf.plans) {
     const bool on = std::find(links.begin(), links.end(), plan.link) != links.end();
-    controls.push_back(
-        flag(std::string(kShowTick) + std::to_string(plan.id), plan.title, on));
+    controls.push_back(flag(std::string(kShowTick) + std::to_string(plan.id), plan.title, on));
   }
 }
 
@@ -81,9 +80,8 @@ void add_calendar(std::vector<Control>& controls, const PanelState& state, const
   controls.push_back(text_control(state, kShowStart, "First shooting day", show.calendar.start,
                                   "Not said: YYYY-MM-DD"));
   Control weekend = named(kShowWeekend, ControlKind::choice, "Days off each week");
-  weekend.choices = {{"none", "None", {}},
-                     {"sunday", "Sunday", {}},
-                     {"weekend", "Saturday and Sunday", {}}};
+  weekend.choices = {
+      {"none", "None", {}}, {"sunday", "Sunday", {}}, {"weekend", "Saturday and Sunday", {}}};
   const std::string now = weekend_of(show.calendar);
   if (now == "own") weekend.choices.push_back({"own", "As the show's file says", {}});
   choose(weekend, now);
@@ -136,8 +134,8 @@ void add_prices(std::vector<Control>& controls, const App& app, const PanelState
   choose(what, thing_value(*picked));
   controls.push_back(std::move(what));
   const Price price = price_of(show, *picked);
-  controls.push_back(text_control(state, kShowPrice, "Price, with its currency",
-                                  typed_price(price), "Not entered: 1350 EUR"));
+  controls.push_back(text_control(state, kShowPrice, "Price, with its currency", typed_price(price),
+                                  "Not entered: 1350 EUR"));
   if (price.amount) {
     controls.push_back(
         text_control(state, kShowPriceDate, "Day it was given", price.date, "Not said"));
@@ -187,8 +185,8 @@ void add_money(ShowView& view, const MoneyReport& money) {
         {name + ", " + short_quantity(line), money_text(line.cost, line.price.currency)});
   }
   for (const MoneySum& sum : money.sums) {
-    view.money.push_back({sum.invented ? "Sum, with invented prices" : "Sum",
-                          money_text(sum.cost, sum.currency)});
+    view.money.push_back(
+        {sum.invented ? "Sum, with invented prices" : "Sum", money_text(sum.cost, sum.currency)});
   }
   if (money.sums.empty()) view.money.push_back({"Sum", "no prices yet"});
   for (const std::string& name : money.missing) view.money.push_back({name, "no price"});
@@ -246,8 +244,8 @@ std::vector<Control> show_controls(const App& app, const PanelState& state) {
   std::vector<Control> controls;
   add_ticks(controls, state);
   controls.push_back(action(kShowAddCurrent, "Add the plan on the screen"));
-  controls.push_back(text_control(state, kShowLinks, "Links to plans, or to a show", "",
-                                  "Paste one or several"));
+  controls.push_back(
+      text_control(state, kShowLinks, "Links to plans, or to a show", "", "Paste one or several"));
   controls.push_back(action(kShowOpenFile, "Open a show from a file"));
   if (!state.show.open) return controls;
   const Show& show = state.show.open->show;
@@ -277,9 +275,9 @@ ShowView show_view(const PanelState& state) {
   for (const PartReport& part : report.parts) view.parts.push_back(line_of(part));
   add_money(view, report.money);
   for (const ShowDifference& one : open.more) {
-    view.more.push_back({report.parts[one.part].name + ": " +
-                             std::string(one_more_words(one.change)),
-                         difference_text(one)});
+    view.more.push_back(
+        {report.parts[one.part].name + ": " + std::string(one_more_words(one.change)),
+         difference_text(one)});
   }
   add_days(view, report);
   return view;

@@ -36,8 +36,8 @@ struct ShowView {
   std::vector<std::string> part_names;
   std::vector<std::vector<float>> stacks;  ///< Footage of each part so far, TB, day by day.
   float most_terabytes = 0;
-  std::vector<float> money_so_far;  ///< Where there is one currency.
-  std::string currency;             ///< "EUR, invented".
+  std::vector<float> money_so_far;                   ///< Where there is one currency.
+  std::string currency;                              ///< "EUR, invented".
   std::vector<std::size_t> drives_full, tapes_full;  ///< Days, from 0.
   std::string first_day, last_day;                   ///< In words.
   std::vector<std::string> full_words;               ///< "LTO-9: full on ...".

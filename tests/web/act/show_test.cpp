@@ -96,8 +96,8 @@ TEST_CASE("a show is made by ticking kept plans, and stays on the device") {
 TEST_CASE("several links make a show; one that is none changes nothing and is told") {
   Screen screen(phone());
   screen.settle();
-  const std::string links = "https://a.example/#" + plan_to_link(named("One", 3)) + "\n " +
-                            plan_to_link(named("Two", 5));
+  const std::string links =
+      "https://a.example/#" + plan_to_link(named("One", 3)) + "\n " + plan_to_link(named("Two", 5));
   CHECK(screen.ui.set("show:links", links));
   screen.settle();
   CHECK(kept_show(screen).parts.size() == 2);

@@ -116,8 +116,7 @@ void draw_key(DrawContext& context, const ShowView& view) {
 
 void draw_storage(DrawContext& context, const ShowView& view) {
   const Paint paint = context.paint();
-  const ScaledBytes most =
-      scaled_bytes({view.most_terabytes * 1e12, view.most_terabytes * 1e12});
+  const ScaledBytes most = scaled_bytes({view.most_terabytes * 1e12, view.most_terabytes * 1e12});
   draw_paragraph(context, TextStyle::strong, context.theme.colour.accent,
                  "Footage so far, to " + most.text + " " + std::string(most.unit) +
                      "; ▲ drives full, △ tapes full",

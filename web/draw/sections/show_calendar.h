@@ -1,5 +1,5 @@
-// A show over its calendar: footage so far, stacked by part, with the days on which drives and tapes
-// are full, and money so far.
+// A show over its calendar: footage so far, stacked by part, with the days on which drives and
+// tapes are full, and money so far.
 #pragma once
 
 #include "web/draw/widgets/draw_context.h"
