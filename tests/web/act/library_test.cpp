@@ -52,6 +52,41 @@ bool has(const Screen& screen, std::string_view id) {
 
 }  // namespace
 
+TEST_CASE("a commission typed in where it is chosen is asked for, kept, and travels by link") {
+  Screen screen(phone());
+  screen.settle();
+  screen.ui.activate("library:commission");
+  screen.settle();
+  const std::pair<const char*, const char*> texts[] = {{"library:/name", "Estuary"},
+                                                       {"library:/bit_depth", "10"},
+                                                       {"library:/sensor_raw", "refused"},
+                                                       {"library:/rates", "24 25"}};
+  for (const auto& [id, text] : texts) {
+    const auto& at_id = id;
+    CAPTURE(at_id);
+    CHECK(screen.ui.set(id, text));
+  }
+  screen.ui.activate("library:keep");
+  screen.settle();
+  REQUIRE(offers(screen, "/commission/id", "estuary"));
+  screen.ui.activate("library:use");
+  screen.settle();
+  CHECK(screen.value("/commission/id") == "Estuary");
+  const auto told = [](const Screen& each) {
+    for (const Section& section : each.ui.mirror().sections) {
+      for (const std::string& note : section.notes) {
+        if (note == "Fails: Raw of the sensor missed: raw, not a picture") return true;
+      }
+    }
+    return false;
+  };
+  CHECK(told(screen));
+  Screen elsewhere(phone(), {}, screen.platform.fragment_text);
+  elsewhere.settle();
+  CHECK(elsewhere.value("/commission/id") == "Estuary");
+  CHECK(told(elsewhere));
+}
+
 TEST_CASE("a camera typed in is chosen, worked out, kept, and travels by link") {
   Screen screen(phone());
   screen.settle();
