@@ -60,13 +60,13 @@ export class Thumb {
 
   /** A control's box, after scrolling as far as needed by swipes of the thumb. */
   async find(id) {
-    for (let i = 0; i < 24; i += 1) {
+    for (let i = 0; i < 40; i += 1) {
       const box = await box_of(this.page, id);
       const column = await this.column();
       if (BAR.has(id)) return box;
       if (box && box.y >= column.top && box.y + box.height <= column.low) return box;
       // What is not drawn at all may be above as well.
-      const up = box ? box.y < column.top : id.startsWith('start:') || i % 12 > 5;
+      const up = box ? box.y < column.top : id.startsWith('start:') || i > 14;
       await this.swipe(up ? 0.6 : -0.6, column);
     }
     throw new Error(`${id} did not come into sight by swiping`);
@@ -98,6 +98,8 @@ export class Thumb {
   }
 
   async stayed(id, before) {
+    // A phone that is typed on has another layout.
+    if (await this.page.locator('#entry').isVisible()) return;
     const after = await this.page.evaluate((wanted) => {
       const element = document.querySelector(`[data-id="${CSS.escape(wanted)}"]`)?.closest('.control');
       if (!element || element.classList.contains('away')) return null;

@@ -135,7 +135,7 @@ bool has_answers(const DrawContext& context, const Section& section) {
   return context.view.mirror.find(answer_id(section.id, 0)) != nullptr;
 }
 
-/// Whether what was set last is drawn in this section: then its answer stands below it.
+/// Whether what was set last is drawn in this section: then its answer stands beside it.
 bool answers_beside_entry(const DrawContext& context, const Panel& panel) {
   const std::string& entry = context.state.entry;
   if (panel.draws_itself || entry.empty() || entry == context.view.mirror.lesson.control) {
@@ -149,11 +149,10 @@ bool answers_beside_entry(const DrawContext& context, const Panel& panel) {
 }
 
 /// What the value that was just set comes to, where the thumb is.
-void draw_reply(DrawContext& context, const Section& section, bool right_below) {
+void draw_reply(DrawContext& context, const Section& section) {
   if (!section.has_verdict) return;
   if (section.severity == Severity::ok && !has_answers(context, section)) return;
-  // Right below the verdict it need not be said twice.
-  if (!right_below) draw_short_verdict(context, section);
+  draw_short_verdict(context, section);
   draw_answers(context, section);
   take_space(context, 2);
 }
@@ -178,10 +177,9 @@ void draw_controls(DrawContext& context, const Panel& panel, const Section& sect
     if (field.further != further || pointer == context.view.mirror.lesson.control) continue;
     const bool replies = pointer == context.state.entry;
     const bool above = replies && replies_above(context, pointer);
-    const bool first = &field == panel.fields.data();
-    if (replies && above) draw_reply(context, section, first);
+    if (above) draw_reply(context, section);
     draw_control(context, pointer);
-    if (replies && !above) draw_reply(context, section, first);
+    if (replies && !above) draw_reply(context, section);
   }
   if (further) return;
   for (const std::string_view id : panel.extra_controls) draw_usable(context, id);
