@@ -140,7 +140,7 @@ TEST_CASE("panels are listed once, and each has controls") {
                  panel.draw_first == nullptr));
     CHECK(find_panel(panel.id) != nullptr);
   }
-  CHECK(ids.size() == 16);
+  CHECK(ids.size() == 17);
   CHECK(find_panel("nothing") == nullptr);
 }
 
