@@ -84,7 +84,8 @@ TEST_CASE("every step of a lesson shows the picture it speaks of") {
   Screen screen(phone());
   screen.settle();
   for (const auto& [id, lesson] : lessons()) {
-    CAPTURE(id);
+    const auto& at_id = id;
+    CAPTURE(at_id);
     start(screen, id);
     for (const LessonStep& step : lesson.steps) {
       CAPTURE(step.title);
@@ -163,7 +164,8 @@ TEST_CASE("the control to move stands in the lesson, and nowhere else, and rests
     for (const auto& [id, lesson] : lessons()) {
       start(screen, id);
       for (const LessonStep& step : lesson.steps) {
-        CAPTURE(id);
+        const auto& at_id = id;
+        CAPTURE(at_id);
         CAPTURE(step.title);
         screen.reveal(step.control);
         const Control& control = screen.control(step.control);
@@ -203,7 +205,8 @@ TEST_CASE("on a phone the way on is in sight in every step, back and next side b
     for (const auto& [id, lesson] : lessons()) {
       start(screen, id);
       for (const LessonStep& step : lesson.steps) {
-        CAPTURE(id);
+        const auto& at_id = id;
+        CAPTURE(at_id);
         CAPTURE(step.title);
         const Control& next = screen.control(kLessonNext);
         const Control& back = screen.control(kLessonBack);
