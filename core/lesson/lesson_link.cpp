@@ -6,6 +6,7 @@
 #include "core/handover/link/link.h"
 #include "core/handover/link/link_catalogue.h"
 #include "core/handover/link/link_coder.h"
+#include "core/handover/link/link_kind.h"
 #include "core/handover/link/link_rows.h"
 #include "core/handover/link/link_tags.h"
 #include "core/lesson/built_in_lessons.h"
@@ -129,16 +130,6 @@ std::optional<std::string> coded(const Lesson& lesson) {
   return to_base64url(squeezed(bytes));
 }
 
-tl::unexpected<Problems> refused(std::string_view link, std::string accepted) {
-  return tl::unexpected<Problems>(
-      Problems{{.pointer = "", .value = in_quotes(link), .accepted = std::move(accepted)}});
-}
-
-std::string_view fragment_of(std::string_view link) {
-  const std::size_t hash = link.rfind('#');
-  return hash == std::string_view::npos ? link : link.substr(hash + 1);
-}
-
 /// What stands before the next point, cut off `text` together with it.
 std::string_view take_part(std::string_view& text) {
   const std::size_t point = text.find('.');
@@ -161,7 +152,7 @@ Problems plan_problems(const Lesson& lesson, const Catalogue& catalogue) {
 Checked<Lesson> named_lesson(std::string_view link, std::string_view id,
                              const Catalogue& catalogue) {
   if (auto lesson = built_in_lesson(id, catalogue)) return std::move(*lesson);
-  return refused(link, "the name of a built-in lesson; reload to update Widegate");
+  return refused_link(link, "the name of a built-in lesson; reload to update Widegate");
 }
 
 /// The id of the built-in lesson that this one is, value for value; empty for none.
@@ -177,12 +168,12 @@ Checked<Lesson> carried_lesson(std::string_view link, std::string_view text,
   const auto packed = from_base64url(text);
   const auto bytes = packed ? unsqueezed(*packed) : packed;
   const std::string whole = "the whole link as it was copied; this one is damaged or cut short";
-  if (!bytes) return refused(link, whole);
+  if (!bytes) return refused_link(link, whole);
   LinkReader reader(*bytes);
   Lesson lesson = read_lesson(reader);
-  if (!reader.ok()) return refused(link, whole);
+  if (!reader.ok()) return refused_link(link, whole);
   if (coded(lesson) != std::string(text)) {
-    return refused(link, "a link made by Widegate, which this one is not");
+    return refused_link(link, "a link made by Widegate, which this one is not");
   }
   for (LessonStep& step : lesson.steps) use_current_ids(step.plan);
   Problems problems = plan_problems(lesson, catalogue);
@@ -205,16 +196,17 @@ std::optional<std::string> lesson_to_link(const Lesson& lesson, std::int64_t ste
 }
 
 Checked<LinkedLesson> lesson_from_link(std::string_view link, const Catalogue& catalogue) {
-  std::string_view rest = fragment_of(link);
+  std::string_view rest = link_fragment(link);
   if (rest.size() > kMaxLinkLength) {
-    return refused(link, "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
+    return refused_link(link,
+                        "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
   }
   if (!rest.starts_with(kLessonLinkMark))
-    return refused(link, "a lesson's link, which this one is not");
+    return refused_link(link, "a lesson's link, which this one is not");
   rest.remove_prefix(kLessonLinkMark.size());
   if (take_part(rest) != kVersion) {
-    return refused(link, "a lesson's link of version " + std::string(kVersion) +
-                             "; this one was made by a newer Widegate, reload to update");
+    return refused_link(link, "a lesson's link of version " + std::string(kVersion) +
+                                  "; this one was made by a newer Widegate, reload to update");
   }
   const std::string step_text(take_part(rest));
   Checked<Lesson> lesson = rest.starts_with(kNamed)
@@ -224,7 +216,7 @@ Checked<LinkedLesson> lesson_from_link(std::string_view link, const Catalogue& c
   const auto step = parse_rational(step_text);
   const auto steps = static_cast<std::int64_t>(lesson->steps.size());
   if (!step || !step->whole() || step->num() < 1 || step->num() > steps) {
-    return refused(step_text, "the number of a step of this lesson: 1 to " + std::to_string(steps));
+    return refused_link(step_text, "the number of a step of this lesson: 1 to " + std::to_string(steps));
   }
   return LinkedLesson{std::move(*lesson), step->num()};
 }

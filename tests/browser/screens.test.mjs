@@ -99,14 +99,14 @@ describe('the system\'s wishes', () => {
     const opened = await open_site(site, { device: DEVICES.phone });
     const { page } = opened;
     await at_rest(page);
-    const before = await box_of(page, '/format/camera');
+    const before = await reveal(page, '/format/camera');
     const session = await page.context().newCDPSession(page);
     await session.send('Page.setFontSizes', { fontSizes: { standard: 24 } });
     await at_rest(page);
     await until_page(page, 'larger text', () => parseFloat(getComputedStyle(document.documentElement).fontSize) === 24);
     await at_rest(page);
     await keep_screenshot(page, 'wish_large_text');
-    const now = await box_of(page, '/format/camera');
+    const now = await reveal(page, '/format/camera');
     assert.ok(now.height > before.height * 1.3, `${before.height} became ${now.height}`);
     await close_clean(opened);
   });

@@ -51,15 +51,15 @@ test('a link of four parts opens as a show beside the plan, with its sums', asyn
 
 test('a part opens as a plan by a tap, and comes back into the show by another', async () => {
   const before = (await control(page, '/title')).edit_text;
-  await tap('command:show-open-part');
+  await tap('command:the-show-open-part');
   await until('the part is on the screen', async () => (await control(page, '/title')).edit_text, (title) => title === 'The Salt Ferry, main unit');
-  await tap('command:show-take-part');
+  await tap('command:the-show-take-part');
   await until('the plan of before is back', async () => (await control(page, '/title')).edit_text, (title) => title === before);
   assert.equal(await figure('Drives'), `${totals.drives} drives`);
 });
 
 test('the table leaves by a tap and holds what the page says', async () => {
-  const [got] = await Promise.all([page.waitForEvent('download'), tap('command:show-save-table')]);
+  const [got] = await Promise.all([page.waitForEvent('download'), tap('command:the-show-save-table')]);
   assert.equal(got.suggestedFilename(), 'The-Salt-Ferry-show.csv');
   const text = fs.readFileSync(await got.path(), 'utf8');
   assert.ok(text.includes(`\r\nDrives,the show,${totals.drives},${totals.drives},drives,`));

@@ -4,6 +4,7 @@
 
 #include "core/encode/qr_svg.h"
 #include "core/handover/link/link.h"
+#include "core/handover/link/link_kind.h"
 #include "core/handover/link/show_link.h"
 #include "core/lesson/lesson_json.h"
 #include "core/lesson/lesson_link.h"

@@ -8,6 +8,7 @@
 #include "core/base/number_text.h"
 #include "core/encode/qr_svg.h"
 #include "core/handover/link/link.h"
+#include "core/handover/link/link_kind.h"
 #include "core/handover/link/show_link.h"
 #include "core/handover/sheet/show_sheet.h"
 #include "core/handover/table/show_csv.h"

@@ -31,7 +31,7 @@ struct ShowState {
 
 inline constexpr std::string_view kShowSection = "show";
 inline constexpr std::string_view kShowPrefix = "show:";
-inline constexpr std::string_view kShowCommand = "command:show-";
+inline constexpr std::string_view kShowCommand = "command:the-show-";
 /// A kept plan that is ticked; its id follows.
 inline constexpr std::string_view kShowTick = "show:plan/";
 inline constexpr std::string_view kShowLinks = "show:links";
@@ -50,21 +50,21 @@ inline constexpr std::string_view kShowPriceDate = "show:price/date";
 inline constexpr std::string_view kShowPriceSource = "show:price/source";
 inline constexpr std::string_view kShowPriceInvented = "show:price/invented";
 
-inline constexpr std::string_view kShowAddCurrent = "command:show-add-current";
-inline constexpr std::string_view kShowOpenFile = "command:show-open-file";
-inline constexpr std::string_view kShowOpenPart = "command:show-open-part";
-inline constexpr std::string_view kShowTakePart = "command:show-take-part";
-inline constexpr std::string_view kShowLeavePart = "command:show-leave-part";
-inline constexpr std::string_view kShowRemovePart = "command:show-remove-part";
-inline constexpr std::string_view kShowLibraryPrices = "command:show-library-prices";
-inline constexpr std::string_view kShowCopyLink = "command:show-copy-link";
-inline constexpr std::string_view kShowShare = "command:show-share";
-inline constexpr std::string_view kShowQrCode = "command:show-qr";
-inline constexpr std::string_view kShowPrint = "command:show-print";
-inline constexpr std::string_view kShowSave = "command:show-save";
-inline constexpr std::string_view kShowSaveTable = "command:show-save-table";
-inline constexpr std::string_view kShowSaveDays = "command:show-save-days";
-inline constexpr std::string_view kShowClose = "command:show-close";
+inline constexpr std::string_view kShowAddCurrent = "command:the-show-add-current";
+inline constexpr std::string_view kShowOpenFile = "command:the-show-open-file";
+inline constexpr std::string_view kShowOpenPart = "command:the-show-open-part";
+inline constexpr std::string_view kShowTakePart = "command:the-show-take-part";
+inline constexpr std::string_view kShowLeavePart = "command:the-show-leave-part";
+inline constexpr std::string_view kShowRemovePart = "command:the-show-remove-part";
+inline constexpr std::string_view kShowLibraryPrices = "command:the-show-library-prices";
+inline constexpr std::string_view kShowCopyLink = "command:the-show-copy-link";
+inline constexpr std::string_view kShowShare = "command:the-show-share";
+inline constexpr std::string_view kShowQrCode = "command:the-show-qr";
+inline constexpr std::string_view kShowPrint = "command:the-show-print";
+inline constexpr std::string_view kShowSave = "command:the-show-save";
+inline constexpr std::string_view kShowSaveTable = "command:the-show-save-table";
+inline constexpr std::string_view kShowSaveDays = "command:the-show-save-days";
+inline constexpr std::string_view kShowClose = "command:the-show-close";
 
 /// Purpose of a file opened as a show (Platform::open_file), and its key on the device.
 inline constexpr std::string_view kShowFile = "show";

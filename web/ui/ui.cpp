@@ -6,7 +6,6 @@
 
 #include "core/handover/link/link.h"
 #include "core/handover/link/link_kind.h"
-#include "core/handover/link/show_link.h"
 #include "core/plan/plan_json.h"
 #include "imgui.h"
 #include "imgui_internal.h"
@@ -30,6 +29,7 @@
 #include "web/look/layout.h"
 #include "web/look/theme.h"
 #include "web/state/screen_state.h"
+#include "web/view/answer_controls.h"
 #include "web/view/choice_search.h"
 #include "web/view/comparison.h"
 #include "web/view/library_controls.h"
@@ -232,7 +232,9 @@ struct Ui::Parts {
       run_library_action(id, app, state, platform, commands);
       run_shelf_action(id, app, state, platform);
       run_ranking_action(id, app, view.ranking, state, commands);
-      run_answer_action(id, app, view.answers, state, commands);
+      if (id.starts_with(kAnswerPrefix)) {
+        run_answer_action(id, app, view.answers, state, commands);
+      }
       if (id.starts_with(kShowCommand)) run_show_action(id, app, state, platform, commands);
     }
     if (!state.show.asked_link.empty() && state.rest == RestOfProgram::here) {

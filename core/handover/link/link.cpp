@@ -6,6 +6,7 @@
 #include "core/field/field.h"
 #include "core/handover/link/link_catalogue.h"
 #include "core/handover/link/link_coder.h"
+#include "core/handover/link/link_kind.h"
 #include "core/handover/link/link_rows.h"
 #include "core/handover/link/link_tags.h"
 #include "core/plan/carried_rows.h"
@@ -96,29 +97,11 @@ LinkedPlan read_plan(LinkReader& reader) {
   return linked;
 }
 
-tl::unexpected<Problems> refused(std::string_view link, std::string accepted) {
-  Problem problem{.pointer = "", .value = in_quotes(link), .accepted = std::move(accepted)};
-  return tl::unexpected<Problems>(Problems{std::move(problem)});
-}
-
 tl::unexpected<Problems> too_long(std::string has, std::size_t most, std::string_view unit) {
   std::string accepted = "at most " + std::to_string(most) + " ";
   accepted.append(unit).append(" in a link: hand this plan over as a file");
   Problem problem{.pointer = "", .value = std::move(has), .accepted = std::move(accepted)};
   return tl::unexpected<Problems>(Problems{std::move(problem)});
-}
-
-std::string_view fragment_of(std::string_view link) {
-  const std::size_t hash = link.rfind('#');
-  return hash == std::string_view::npos ? link : link.substr(hash + 1);
-}
-
-/// Digits before the first point, or nothing.
-std::string_view version_of(std::string_view fragment) {
-  const std::size_t point = fragment.find('.');
-  if (point == 0 || point == std::string_view::npos || point > 4) return {};
-  const std::string_view version = fragment.substr(0, point);
-  return version.find_first_not_of("0123456789") == version.npos ? version : std::string_view();
 }
 
 }  // namespace
@@ -151,27 +134,28 @@ Checked<std::string> plan_to_opening_link(const Plan& plan) {
 }
 
 Checked<Plan> plan_from_link(std::string_view link, const Catalogue& catalogue) {
-  const std::string_view fragment = fragment_of(link);
+  const std::string_view fragment = link_fragment(link);
   if (fragment.size() > kMaxLinkLength) {
-    return refused(link, "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
+    return refused_link(link,
+                        "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
   }
-  const std::string_view version = version_of(fragment);
-  if (version.empty()) return refused(link, "a link made by Widegate, which this one is not");
+  const std::string_view version = link_version(fragment);
+  if (version.empty()) return refused_link(link, "a link made by Widegate, which this one is not");
   if (version != kLinkVersion) {
-    return refused(link, "a link of version " + std::string(kLinkVersion) +
-                             "; this one was made by a newer Widegate, reload to update");
+    return refused_link(link, "a link of version " + std::string(kLinkVersion) +
+                                  "; this one was made by a newer Widegate, reload to update");
   }
   const auto coded = from_base64url(fragment.substr(version.size() + 1));
   const std::string_view whole =
       "the whole link as it was copied; this one is damaged or cut short";
   const auto bytes = coded ? unsqueezed(*coded) : coded;
-  if (!bytes) return refused(link, std::string(whole));
+  if (!bytes) return refused_link(link, std::string(whole));
   LinkReader reader(*bytes);
-  if (!reader.checksum()) return refused(link, std::string(whole));
+  if (!reader.checksum()) return refused_link(link, std::string(whole));
   LinkedPlan linked = read_plan(reader);
   Plan& plan = linked.plan;
   if (!reader.ok() || !reader.at_end() || link_of(bytes_of(plan, linked.retired)) != fragment) {
-    return refused(link, "a link made by Widegate, which this one is not");
+    return refused_link(link, "a link made by Widegate, which this one is not");
   }
   carry_over(plan, linked.retired, linked.seen);
   use_current_ids(plan);

@@ -5,6 +5,7 @@
 #include "core/handover/link/link.h"
 #include "core/handover/link/link_catalogue.h"
 #include "core/handover/link/link_coder.h"
+#include "core/handover/link/link_kind.h"
 #include "core/handover/link/link_rows.h"
 #include "core/handover/link/link_tags.h"
 #include "core/handover/link/show_link_tags.h"
@@ -16,7 +17,6 @@
 namespace widegate {
 namespace {
 
-constexpr std::string_view kMark = "s";
 constexpr std::string_view kVersion = "1";
 
 LinkTable<Plan> plan_table() { return {.fields = plan_fields(), .tags = kPlanTags}; }
@@ -192,26 +192,6 @@ Show read_show(LinkReader& reader) {
   return show;
 }
 
-tl::unexpected<Problems> refused(std::string_view link, std::string accepted) {
-  Problem problem{.pointer = "", .value = in_quotes(link), .accepted = std::move(accepted)};
-  return tl::unexpected<Problems>(Problems{std::move(problem)});
-}
-
-std::string_view fragment_of(std::string_view link) {
-  const std::size_t hash = link.rfind('#');
-  return hash == std::string_view::npos ? link : link.substr(hash + 1);
-}
-
-/// Digits between the mark and the first point, or nothing.
-std::string_view version_of(std::string_view fragment) {
-  if (!fragment.starts_with(kMark)) return {};
-  fragment.remove_prefix(kMark.size());
-  const std::size_t point = fragment.find('.');
-  if (point == 0 || point == std::string_view::npos || point > 4) return {};
-  const std::string_view version = fragment.substr(0, point);
-  return version.find_first_not_of("0123456789") == version.npos ? version : std::string_view();
-}
-
 Bytes bytes_of(const Show& show) {
   LinkWriter writer;
   write_show(writer, show);
@@ -220,7 +200,7 @@ Bytes bytes_of(const Show& show) {
 }
 
 std::string link_of(const Bytes& bytes) {
-  return std::string(kMark) + std::string(kVersion) + "." + to_base64url(squeezed(bytes));
+  return std::string(kShowLinkMark) + std::string(kVersion) + "." + to_base64url(squeezed(bytes));
 }
 
 tl::unexpected<Problems> too_long(std::string have, std::size_t most, std::string_view unit) {
@@ -245,29 +225,28 @@ Checked<std::string> show_to_opening_link(const Show& show) {
   return too_long(std::to_string(link.size()) + " characters", kMaxLinkLength, "characters");
 }
 
-bool is_show_link(std::string_view link) { return !version_of(fragment_of(link)).empty(); }
-
 Checked<Show> show_from_link(std::string_view link, const Catalogue& catalogue) {
-  const std::string_view fragment = fragment_of(link);
+  const std::string_view fragment = link_fragment(link);
   if (fragment.size() > kMaxLinkLength) {
-    return refused(link, "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
+    return refused_link(link,
+                        "a link of at most " + std::to_string(kMaxLinkLength) + " characters");
   }
-  const std::string_view version = version_of(fragment);
-  if (version.empty()) return refused(link, "a link to a show, which this one is not");
+  const std::string_view version = link_version(fragment, kShowLinkMark);
+  if (version.empty()) return refused_link(link, "a link to a show, which this one is not");
   if (version != kVersion) {
-    return refused(link, "a show's link of version " + std::string(kVersion) +
-                             "; this one was made by a newer Widegate, reload to update");
+    return refused_link(link, "a show's link of version " + std::string(kVersion) +
+                                  "; this one was made by a newer Widegate, reload to update");
   }
-  const auto coded = from_base64url(fragment.substr(kMark.size() + version.size() + 1));
+  const auto coded = from_base64url(fragment.substr(kShowLinkMark.size() + version.size() + 1));
   const auto bytes = coded ? unsqueezed(*coded) : coded;
   constexpr std::string_view kWhole =
       "the whole link as it was copied; this one is damaged or cut short";
-  if (!bytes) return refused(link, std::string(kWhole));
+  if (!bytes) return refused_link(link, std::string(kWhole));
   LinkReader reader(*bytes);
-  if (!reader.checksum()) return refused(link, std::string(kWhole));
+  if (!reader.checksum()) return refused_link(link, std::string(kWhole));
   Show show = read_show(reader);
   if (!reader.ok() || !reader.at_end() || show_to_link(show) != fragment) {
-    return refused(link, "a link to a show, which this one is not");
+    return refused_link(link, "a link to a show, which this one is not");
   }
   for (ShowPart& part : show.parts) use_current_ids(part.plan);
   if (Problems problems = check_show(show, catalogue); !problems.empty()) {

@@ -18,10 +18,6 @@ namespace widegate {
 /// As show_to_link(), or a problem where it would be longer than any link that is read.
 [[nodiscard]] Checked<std::string> show_to_opening_link(const Show& show);
 
-/// True for a text that is a show's link by its first letters, whole addresses among them; whether
-/// it can be read is show_from_link()'s.
-[[nodiscard]] bool is_show_link(std::string_view link);
-
 /// Reads a link of this version; also with "#" or a whole address before it.
 /// @return the show, or problems: not a link, damaged, made by a newer version, too long, or a show
 ///         that check_show refuses.

@@ -6,6 +6,7 @@
 
 #include "core/catalogue/catalogue_json.h"
 #include "core/handover/link/link.h"
+#include "core/handover/link/link_kind.h"
 #include "core/handover/link/show_link.h"
 #include "core/show/show_json.h"
 #include "tests/web/support/harness.h"
@@ -116,17 +117,17 @@ TEST_CASE("a part opens as a plan and comes back, the plan of before with it") {
   screen.settle();
   screen.ui.set("show:part", "1");
   screen.settle();
-  press(screen, "command:show-open-part");
+  press(screen, "command:the-show-open-part");
   CHECK(screen.value("/title") == "Two");
   screen.ui.set("/shooting/days", "7");
   screen.settle();
-  press(screen, "command:show-take-part");
+  press(screen, "command:the-show-take-part");
   CHECK(screen.value("/title") == "My own plan");
   CHECK(kept_show(screen).parts[1].plan.shooting.days == 7);
   CHECK(figure(screen, "Shooting days") == "7 days");
-  press(screen, "command:show-open-part");
+  press(screen, "command:the-show-open-part");
   screen.ui.set("/shooting/days", "30");
-  press(screen, "command:show-leave-part");
+  press(screen, "command:the-show-leave-part");
   CHECK(screen.value("/title") == "My own plan");
   CHECK(kept_show(screen).parts[1].plan.shooting.days == 7);
 }
@@ -134,7 +135,7 @@ TEST_CASE("a part opens as a plan and comes back, the plan of before with it") {
 TEST_CASE("prices are typed where they are used, each with its currency") {
   Screen screen(phone());
   screen.settle();
-  press(screen, "command:show-add-current");
+  press(screen, "command:the-show-add-current");
   CHECK(figure(screen, "Sum") == "no prices yet");
   screen.ui.set("show:price", "1350");
   screen.settle();
@@ -149,7 +150,7 @@ TEST_CASE("prices are typed where they are used, each with its currency") {
   screen.settle();
   CHECK(kept_show(screen).prices.front().price.date == "2026-11-02");
   CHECK(figure(screen, "Sum").ends_with(" EUR"));
-  press(screen, "command:show-library-prices");
+  press(screen, "command:the-show-library-prices");
   CHECK_FALSE(figure(screen, "Sum, with invented prices").empty());
   CHECK(kept_show(screen).prices.front().price.amount == 1350);
 }
@@ -158,22 +159,22 @@ TEST_CASE("the show is handed over as sheet, tables, link and file, and opened f
   Screen screen(phone());
   screen.settle();
   screen.ui.set("/title", "Ferry, main");
-  press(screen, "command:show-add-current");
+  press(screen, "command:the-show-add-current");
   screen.ui.set("show:start", "2027-03-01");
   screen.ui.set("show:weekend", "weekend");
   screen.settle();
-  press(screen, "command:show-print");
+  press(screen, "command:the-show-print");
   CHECK(screen.platform.printed.find(figure(screen, "Footage in all")) != std::string::npos);
-  press(screen, "command:show-save-table");
-  press(screen, "command:show-save-days");
-  press(screen, "command:show-save");
+  press(screen, "command:the-show-save-table");
+  press(screen, "command:the-show-save-days");
+  press(screen, "command:the-show-save");
   CHECK(screen.platform.saved.contains("Ferry-show.csv"));
   CHECK(screen.platform.saved.contains("Ferry-calendar.csv"));
   const std::string file = screen.platform.saved.at("Ferry.show.json");
-  press(screen, "command:show-copy-link");
+  press(screen, "command:the-show-copy-link");
   const std::string link = screen.platform.copied;
   CHECK(is_show_link(link));
-  press(screen, "command:show-close");
+  press(screen, "command:the-show-close");
   CHECK_FALSE(has_control(screen, "show:title"));
   CHECK(screen.platform.kept.count("show") == 0);
 
@@ -211,8 +212,8 @@ TEST_CASE("a show's link waits for the rest of the program") {
 TEST_CASE("every control of the section can be reached by a finger") {
   Screen screen(phone());
   screen.settle();
-  press(screen, "command:show-add-current");
-  for (const char* id : {"show:title", "show:part", "show:price", "command:show-print"}) {
+  press(screen, "command:the-show-add-current");
+  for (const char* id : {"show:title", "show:part", "show:price", "command:the-show-print"}) {
     CAPTURE(id);
     screen.reveal(id);
     CHECK(screen.control(id).visible);

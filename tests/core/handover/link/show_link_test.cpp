@@ -1,6 +1,7 @@
 // Links of shows: every show comes back value for value, four parts fit one QR code, damage is
 // refused.
 #include "core/handover/link/show_link.h"
+#include "core/handover/link/link_kind.h"
 
 #include <doctest/doctest.h>
 
