@@ -15,7 +15,6 @@ const SCREENS = [
 const section = async (page, id) => (await mirror(page)).sections.find((each) => each.id === id);
 const value = async (page, id) => (await control(page, id)).value_text;
 
-/** Each job: the most taps it may take, and what is done. */
 /** What does not go on the small screens yet, and why; it runs, and is told apart from what fails. */
 const UNREACHED = 'the thumb does not find the control by swiping';
 const NOT_YET = {
@@ -27,6 +26,7 @@ const NOT_YET = {
   },
 };
 
+/** Each job: the most taps it may take, and what is done. */
 const JOBS = [
   {
     name: 'does this lens cover, and what does', most: 4,
