@@ -216,7 +216,8 @@ Checked<LinkedLesson> lesson_from_link(std::string_view link, const Catalogue& c
   const auto step = parse_rational(step_text);
   const auto steps = static_cast<std::int64_t>(lesson->steps.size());
   if (!step || !step->whole() || step->num() < 1 || step->num() > steps) {
-    return refused_link(step_text, "the number of a step of this lesson: 1 to " + std::to_string(steps));
+    return refused_link(step_text,
+                        "the number of a step of this lesson: 1 to " + std::to_string(steps));
   }
   return LinkedLesson{std::move(*lesson), step->num()};
 }
