@@ -13,17 +13,6 @@ if(WIDEGATE_CCACHE)
   endforeach()
 endif()
 
-# Under the sanitizers clang compiles in less than half of the time that g++ takes. Before project(): it is where the
-# compiler is chosen. Only where clang has their run-time libraries, and nobody said what to use.
-if(WIDEGATE_SANITIZE AND NOT DEFINED CMAKE_CXX_COMPILER AND NOT DEFINED ENV{CXX})
-  execute_process(COMMAND sh -c "echo 'int main() { return 0; }' | clang++ -x c++ -fsanitize=address,undefined - -o /dev/null"
-                  RESULT_VARIABLE widegate_no_clang OUTPUT_QUIET ERROR_QUIET)
-  if(widegate_no_clang EQUAL 0)
-    set(CMAKE_C_COMPILER clang)
-    set(CMAKE_CXX_COMPILER clang++)
-  endif()
-endif()
-
 # For test programs: the standard library's headers and those of other projects that are named are read once instead of
 # once a file, but for the file that has doctest's own code. The WASM build goes without, and so notices a test that does
 # not include what it uses. What is compiled at -O3 goes without, because GCC 12 then warns of its own library's code.

@@ -204,17 +204,17 @@ TEST_CASE("a step turns red only where its words say so") {
       }
     }
   }
-  for (const auto& [id, step, question] : failing) {
-    CAPTURE(id);
-    CAPTURE(step);
-    CAPTURE(static_cast<int>(question));
-    CHECK(kFailing.count({id, step, question}) == 1);
+  for (const auto& each : failing) {
+    CAPTURE(std::string(std::get<0>(each)));
+    CAPTURE(std::get<1>(each));
+    CAPTURE(static_cast<int>(std::get<2>(each)));
+    CHECK(kFailing.count({std::get<0>(each), std::get<1>(each), std::get<2>(each)}) == 1);
   }
-  for (const auto& [id, step, question] : kFailing) {
-    CAPTURE(id);
-    CAPTURE(step);
-    CAPTURE(static_cast<int>(question));
-    CHECK(failing.count({id, step, question}) == 1);
+  for (const auto& each : kFailing) {
+    CAPTURE(std::string(std::get<0>(each)));
+    CAPTURE(std::get<1>(each));
+    CAPTURE(static_cast<int>(std::get<2>(each)));
+    CHECK(failing.count({std::get<0>(each), std::get<1>(each), std::get<2>(each)}) == 1);
   }
 }
 

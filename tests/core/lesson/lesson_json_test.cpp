@@ -142,9 +142,9 @@ TEST_CASE("what is wrong with a lesson is said, and where") {
        "/steps/1/answer: 5 is not accepted; expected a step of this lesson: 1 to 2"},
   };
   for (const auto& [text, problem] : kWrong) {
-    CAPTURE(text);
-    CAPTURE(problem_of(text));
-    CHECK(problem_of(text).starts_with(problem));
+    const std::string told = problem_of(text);
+    CAPTURE(told);
+    CHECK(told.starts_with(problem));
   }
   std::string control = with_step(kWatch);
   control.replace(control.rfind("/lens/focal_mm"), 14, "/lens/colour");
