@@ -7,24 +7,13 @@
 #include "core/handover/fdl/template_fields.h"
 #include "core/handover/fdl/template_library.h"
 #include "core/report/figure_text.h"
+#include "web/view/named_control.h"
 
 namespace widegate {
 namespace {
 
 Control named(std::string_view id, ControlKind kind, std::string_view label) {
-  Control control;
-  control.id = id;
-  control.kind = kind;
-  control.section = kDeliverySection;
-  control.label = label;
-  return control;
-}
-
-void choose(Control& control, std::string value) {
-  control.edit_text = std::move(value);
-  for (const ChoiceItem& item : control.choices) {
-    if (item.value == control.edit_text) control.value_text = item.label;
-  }
+  return named_control(id, kind, kDeliverySection, label);
 }
 
 bool own_chosen(const DeliveryState& state) {
@@ -37,7 +26,7 @@ Control template_control(const DeliveryState& state) {
     control.choices.push_back({entry.id, entry.label.value_or(entry.id), {}});
   }
   control.choices.push_back({std::string(fdl::kOwnTemplate), "Own template", {}});
-  choose(control, state.choice.canvas_template);
+  choose_item(control, state.choice.canvas_template);
   return control;
 }
 
@@ -45,7 +34,7 @@ Control source_control(const DeliveryState& state) {
   Control control = named(kDeliverySource, ControlKind::choice, "Source canvas");
   control.choices = {{"recorded", "Recorded file", {}}, {"sensor", "Sensor mode", {}}};
   const bool recorded = state.choice.source == fdl::DeliverySource::recorded;
-  choose(control, recorded ? "recorded" : "sensor");
+  choose_item(control, recorded ? "recorded" : "sensor");
   return control;
 }
 
@@ -57,8 +46,8 @@ Control line_control(const App& app, const DeliveryState& state) {
     control.choices.push_back(
         {std::to_string(i), lines[i].name.empty() ? ratio : lines[i].name + " · " + ratio, {}});
   }
-  choose(control,
-         std::to_string(state.choice.frame_line < lines.size() ? state.choice.frame_line : 0));
+  choose_item(control,
+              std::to_string(state.choice.frame_line < lines.size() ? state.choice.frame_line : 0));
   return control;
 }
 
@@ -89,7 +78,7 @@ Control field_control(const fdl::TemplateField& field, const DeliveryState& stat
       for (const fdl::TemplateOption& option : field.options) {
         control.choices.push_back({std::string(option.value), std::string(option.label), {}});
       }
-      choose(control, control.edit_text);
+      choose_item(control, control.edit_text);
       break;
     case fdl::TemplateFieldKind::flag:
       control.kind = ControlKind::flag;

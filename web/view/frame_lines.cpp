@@ -5,17 +5,13 @@
 
 #include "core/base/number_text.h"
 #include "core/plan/plan_fields.h"
+#include "web/view/named_control.h"
 
 namespace widegate {
 namespace {
 
 Control named(std::string_view id, ControlKind kind, std::string_view label) {
-  Control control;
-  control.id = id;
-  control.kind = kind;
-  control.section = "frame";
-  control.label = label;
-  return control;
+  return named_control(id, kind, "frame", label);
 }
 
 std::string line_words(const FrameLine& line, std::size_t place) {

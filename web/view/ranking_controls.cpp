@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "web/view/choice_items.h"
+#include "web/view/named_control.h"
 
 namespace widegate {
 namespace {
@@ -33,12 +34,7 @@ constexpr auto kListings = std::to_array<NamedValue>({
 });
 
 Control named(std::string_view id, ControlKind kind, std::string_view label) {
-  Control control;
-  control.id = id;
-  control.kind = kind;
-  control.section = "choose";
-  control.label = label;
-  return control;
+  return named_control(id, kind, "choose", label);
 }
 
 Control cameras_control(const App& app) {

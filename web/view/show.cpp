@@ -9,6 +9,7 @@
 #include "core/show/show_edit.h"
 #include "core/show/show_figures.h"
 #include "core/show/show_notes.h"
+#include "web/view/named_control.h"
 
 namespace widegate {
 namespace {
@@ -16,19 +17,7 @@ namespace {
 constexpr double kTerabyte = 1e12;
 
 Control named(std::string_view id, ControlKind kind, std::string_view label) {
-  Control control;
-  control.id = id;
-  control.kind = kind;
-  control.section = kShowSection;
-  control.label = label;
-  return control;
-}
-
-void choose(Control& control, std::string value) {
-  control.edit_text = std::move(value);
-  for (const ChoiceItem& item : control.choices) {
-    if (item.value == control.edit_text) control.value_text = item.label;
-  }
+  return named_control(id, kind, kShowSection, label);
 }
 
 Control text_control(const PanelState& state, std::string_view id, std::string_view label,
@@ -84,7 +73,7 @@ void add_calendar(std::vector<Control>& controls, const PanelState& state, const
       {"none", "None", {}}, {"sunday", "Sunday", {}}, {"weekend", "Saturday and Sunday", {}}};
   const std::string now = weekend_of(show.calendar);
   if (now == "own") weekend.choices.push_back({"own", "As the show's file says", {}});
-  choose(weekend, now);
+  choose_item(weekend, now);
   controls.push_back(std::move(weekend));
 }
 
@@ -92,7 +81,7 @@ Control keeping(std::string_view id, std::string_view label, Keeping now) {
   Control control = named(id, ControlKind::choice, label);
   control.choices = {{"separate", "Each part on its own", {}},
                      {"shared", "All parts together", {}}};
-  choose(control, now == Keeping::shared ? "shared" : "separate");
+  choose_item(control, now == Keeping::shared ? "shared" : "separate");
   return control;
 }
 
@@ -102,7 +91,7 @@ void add_part(std::vector<Control>& controls, const PanelState& state, const Sho
   for (std::size_t i = 0; i < show.parts.size(); ++i) {
     part.choices.push_back({std::to_string(i), show.parts[i].name, show.parts[i].plan.title});
   }
-  choose(part, std::to_string(picked));
+  choose_item(part, std::to_string(picked));
   controls.push_back(std::move(part));
   controls.push_back(
       text_control(state, kShowPartName, "Name of the part", show.parts[picked].name, ""));
@@ -131,7 +120,7 @@ void add_prices(std::vector<Control>& controls, const App& app, const PanelState
     what.choices.push_back({thing_value(thing), thing.name, price_text(price_of(show, thing))});
     if (thing_value(thing) == state.show.thing) picked = &thing;
   }
-  choose(what, thing_value(*picked));
+  choose_item(what, thing_value(*picked));
   controls.push_back(std::move(what));
   const Price price = price_of(show, *picked);
   controls.push_back(text_control(state, kShowPrice, "Price, with its currency", typed_price(price),
